@@ -1,0 +1,87 @@
+import type { ClassId, GroupId, PersonId } from './ids.js';
+import type { Audience, FieldOption, Message } from './messages.js';
+import type { Role } from './roles.js';
+import type { SuggestionSource } from './slash-command.js';
+import type { Given, Register } from './strategies.js';
+import type { MessageKey, Telling } from './tellings.js';
+import type { Instant } from './time.js';
+
+/** A person of a class, as a channel knows them once they are signed in or bound. */
+export interface Who {
+  readonly classId: ClassId;
+  readonly person: PersonId;
+}
+
+/** What a channel may show about whoever is there. */
+export interface Profile extends Who {
+  readonly nickname: string;
+  readonly role: Role;
+  readonly register: Register;
+  readonly group: GroupId | null;
+  readonly className: string;
+}
+
+/** A move on its way in: `id` is the platform's update id (the room makes one for each form it shows); seen twice, it is answered the same and done once. */
+export interface Update {
+  readonly id: string;
+  readonly who: Who;
+  readonly move: string;
+  readonly fields: Readonly<Record<string, string | undefined>>;
+  readonly given?: Given;
+}
+
+/** What who acted is told. `done` false is a refusal: nothing changed and nothing is lost. */
+export interface Reply {
+  readonly done: boolean;
+  readonly messages: readonly Message[];
+}
+
+/** A stored message of a feed; `seq` grows. A withdrawn one is left out. */
+export interface FeedItem {
+  readonly seq: number;
+  readonly key: MessageKey;
+  readonly at: Instant;
+  readonly message: Message;
+}
+
+/** A slash command as typed or picked: "/passages set passage:… group:…". */
+export interface TypedCommand {
+  readonly name: string;
+  readonly action: string;
+  readonly options: Readonly<Record<string, string | undefined>>;
+}
+
+/** What a channel may ask of the app; every answer holds only what that person may see. Refusals of looks and commands come as a reply with `done` false; broken input throws `Fault`. */
+export interface House {
+  move(update: Update): Promise<Reply>;
+  look(who: Who, look: string, fields: Readonly<Record<string, string | undefined>>): Promise<Reply>;
+  command(who: Who, updateId: string, command: TypedCommand): Promise<Reply>;
+  /** Up to 25 suggestions for an option while it is typed. */
+  suggest(who: Who, source: SuggestionSource, typed: string): Promise<readonly FieldOption[]>;
+  /** Messages of the person's channel, tray and, for staff, staff side, oldest first, after a sequence number. */
+  feed(who: Who, after: number): Promise<readonly FeedItem[]>;
+  /** Calls back when something new may be shown to this person; the answer ends it. */
+  listen(who: Who, changed: () => void): () => void;
+  profile(who: Who): Promise<Profile | null>;
+
+  /** Opens a session for a slip's or staff link's secret, or says why not. `from` is whose guesses are counted (a network address). */
+  signIn(
+    secret: string,
+    from: string,
+  ): Promise<{ readonly session: string; readonly who: Who } | { readonly refused: string }>;
+  session(id: string): Promise<Who | null>;
+  signOut(id: string): Promise<void>;
+  /** Makes a slip or staff link for a person of the class, revoking older ones: the secret (shown once), the short code, the link. */
+  makeSlip(by: Who, person: PersonId): Promise<{ readonly secret: string; readonly link: string }>;
+  now(): Instant;
+}
+
+/** A place where people are: the room, Discord, Slack. */
+export interface Channel {
+  readonly name: 'room' | 'discord' | 'slack';
+  /** Opens for updates; resolves when ready. */
+  start(house: House): Promise<void>;
+  /** Sends one message; resolves with the platform's id of it. Throws `Fault` with code 'platform'. */
+  deliver(telling: Telling, audience: Audience, nonce: string): Promise<string | null>;
+  stop(): Promise<void>;
+}

@@ -1,0 +1,198 @@
+import type { EventOf, HoldReason, SegmentTimes } from '../../shared/events.js';
+import type { AlarmId, ClassId, GroupId, PassageId, PersonId, PostId, PracticeId } from '../../shared/ids.js';
+import type { Finding, Judgement } from '../../shared/judgements.js';
+import type { moderations, outcomes, responses } from '../../shared/moves.js';
+import type { Role } from '../../shared/roles.js';
+import type { Said } from '../../shared/said.js';
+import type {
+  Doing,
+  FixUp,
+  Given,
+  Help,
+  Level,
+  Register,
+  Relationship,
+  Strategy,
+} from '../../shared/strategies.js';
+import type { PassageReading, Range } from '../../shared/text.js';
+import type { Instant } from '../../shared/time.js';
+
+/** A weekly live session: weekday 1 Monday..7, minute of the day in the class's zone. */
+export interface SessionTime {
+  readonly weekday: number;
+  readonly minute: number;
+}
+
+export interface Settings {
+  readonly moderation: (typeof moderations)[number];
+  readonly sessions: readonly SessionTime[];
+  /** Weekdays that are school days, 1..7. */
+  readonly schoolDays: readonly number[];
+  readonly opensMinute: number;
+  readonly closesMinute: number;
+  /** Days without school, "2026-12-24". */
+  readonly holidays: readonly string[];
+  readonly register: Register;
+  readonly zone: string;
+  readonly order: readonly Strategy[];
+  readonly alarmText: string | null;
+  readonly alarmNumber: string | null;
+  readonly termEnds: string | null;
+  readonly idleMinutes: number;
+}
+
+export interface Person {
+  readonly id: PersonId;
+  readonly nickname: Said;
+  readonly role: Role;
+  readonly register: Register | null;
+  readonly group: GroupId | null;
+  readonly removed: boolean;
+  readonly away: boolean;
+  readonly goal: Strategy | null;
+  readonly help: Readonly<Record<Strategy, Help>>;
+  /** Strategies that are closed for this pupil although open for the group. */
+  readonly closed: readonly Strategy[];
+  readonly lastSeen: Instant | null;
+}
+
+export interface ShelfPassage {
+  readonly id: PassageId;
+  readonly grade: number;
+  readonly reading: PassageReading;
+  readonly gists: Readonly<Record<number, string>>;
+  readonly spareQuestions: Readonly<Record<number, string>>;
+  readonly withdrawn: boolean;
+}
+
+/** Where a post stands; each holds only what exists then. */
+export type PostStage =
+  | { readonly stage: 'draft'; readonly postsItselfAt: Instant | null }
+  | { readonly stage: 'held'; readonly why: HoldReason; readonly since: Instant }
+  | { readonly stage: 'public'; readonly at: Instant }
+  | { readonly stage: 'sent back'; readonly note: Said }
+  | { readonly stage: 'left' | 'taken back' | 'removed' };
+
+export interface Post {
+  readonly id: PostId;
+  readonly person: PersonId | null;
+  readonly seeded: 'adult' | 'text' | null;
+  readonly group: GroupId;
+  readonly passage: PassageId;
+  readonly stop: number;
+  readonly do: Doing;
+  readonly text: Said | { readonly kind: 'seed'; readonly text: string };
+  readonly word: Said | null;
+  readonly offset: number | null;
+  readonly to: PostId | null;
+  readonly place: Range | null;
+  readonly fixUp: FixUp | null;
+  readonly round: number;
+  readonly stage: PostStage;
+  /** The first draft's judgement: the evidence. */
+  readonly first: Judgement | null;
+  readonly latest: Judgement | null;
+  readonly second: Judgement | null;
+  readonly overruled: { readonly level: Level; readonly as: 'literal' | 'inferential' | null } | null;
+  readonly saidWhere: Relationship | null;
+  readonly findings: readonly Finding[];
+  readonly given: Given;
+  readonly help: Help;
+  readonly led: boolean;
+  readonly late: boolean;
+  readonly at: Instant;
+  readonly response: (typeof responses)[number] | null;
+  readonly outcome: (typeof outcomes)[number] | null;
+}
+
+/** What each pupil has done in the open segment. */
+export interface SegmentState {
+  readonly stop: number;
+  readonly leader: PersonId | null;
+  readonly partner: PersonId | null;
+  readonly active: readonly PersonId[];
+  readonly seen: readonly PersonId[];
+  readonly passed: readonly PersonId[];
+  readonly nudged: readonly PersonId[];
+  readonly offeredTo: readonly PersonId[] | null;
+  readonly spareAsked: boolean;
+  readonly openedAt: Instant;
+  readonly times: SegmentTimes;
+}
+
+export interface Leg {
+  readonly endsAt: Instant | null;
+  readonly segments: number;
+  readonly done: number;
+  readonly leaders: readonly PersonId[];
+  readonly quietPassed: readonly PersonId[];
+}
+
+/** A group's practice, a union by phase. */
+export type Practice =
+  | { readonly phase: 'none' }
+  | {
+      readonly phase: 'waiting';
+      readonly practice: PracticeId;
+      readonly passage: PassageId;
+      readonly nextStop: number;
+      readonly leg: Leg | null;
+      readonly opensAt: Instant;
+      readonly lastClosed: { readonly segment: SegmentState; readonly at: Instant } | null;
+    }
+  | {
+      readonly phase: 'open';
+      readonly practice: PracticeId;
+      readonly passage: PassageId;
+      readonly leg: Leg;
+      readonly segment: SegmentState;
+    }
+  | {
+      readonly phase: 'paused';
+      readonly practice: PracticeId;
+      readonly passage: PassageId;
+      readonly why: EventOf<'practice-paused'>['why'];
+      readonly since: Instant;
+      readonly was: Extract<Practice, { phase: 'waiting' | 'open' }>;
+    };
+
+export interface Group {
+  readonly id: GroupId;
+  readonly name: string;
+  readonly open: readonly Strategy[];
+  /** Strategies just opened, for which an adult leads first. */
+  readonly justOpened: readonly Strategy[];
+  readonly queue: readonly PassageId[];
+  /** Everyone's place in the lot, front first, over passages. */
+  readonly lot: readonly PersonId[];
+  readonly lastLeader: PersonId | null;
+  readonly led: Readonly<Record<PersonId, number>>;
+  readonly practice: Practice;
+  readonly finished: readonly { readonly passage: PassageId; readonly at: Instant }[];
+  readonly aloneTimes: number;
+}
+
+export interface Alarm {
+  readonly id: AlarmId;
+  readonly person: PersonId;
+  readonly at: Instant;
+  readonly escalatesAt: Instant;
+  readonly acknowledgedBy: PersonId | null;
+  readonly escalated: boolean;
+}
+
+/** The class: everything that decide needs, rebuilt from the journal by evolve alone. */
+export interface ClassState {
+  readonly id: ClassId;
+  /** Number of events evolved; ids are minted from it. */
+  readonly version: number;
+  readonly made: boolean;
+  readonly name: string;
+  readonly settings: Settings;
+  readonly people: Readonly<Record<PersonId, Person>>;
+  readonly groups: Readonly<Record<GroupId, Group>>;
+  readonly shelf: Readonly<Record<PassageId, ShelfPassage>>;
+  readonly posts: Readonly<Record<PostId, Post>>;
+  readonly alarms: Readonly<Record<AlarmId, Alarm>>;
+  readonly reviews: Readonly<Record<PersonId, Readonly<Record<string, Instant>>>>;
+}

@@ -1,0 +1,147 @@
+import type { ClassEvent } from '../../shared/events.js';
+import type { EvidenceRow } from '../../shared/evidence.js';
+import type { ClassId, GroupId, PassageId, PersonId } from '../../shared/ids.js';
+import type { Audience, Message } from '../../shared/messages.js';
+import type { Telling, MessageKey } from '../../shared/tellings.js';
+import type { Instant } from '../../shared/time.js';
+
+/** Where messages go: one room of a class's group, its staff, or one person's tray; a channel kind and an address within it. */
+export interface Place {
+  readonly channel: 'room' | 'discord' | 'slack';
+  readonly tenant: string;
+  readonly room: string;
+}
+
+/** One message on its way out: key `class/version/n`. */
+export interface OutboxRow {
+  readonly key: string;
+  readonly classId: ClassId;
+  readonly place: Place;
+  readonly telling: Telling;
+  readonly at: Instant;
+}
+
+/** A message as the store holds it for display, newest state after replaces; `seq` grows and is unique in the store. */
+export interface ShownMessage {
+  readonly seq: number;
+  readonly key: MessageKey;
+  readonly classId: ClassId;
+  readonly audience: Audience;
+  readonly message: Message;
+  readonly at: Instant;
+}
+
+/** What one move caused, written in one transaction or not at all. */
+export interface Commit {
+  readonly classId: ClassId;
+  /** Version that the events follow; another writer's commit since then gives `{conflict: true}`. */
+  readonly expectedVersion: number;
+  readonly events: readonly ClassEvent[];
+  /** The update's id and the reply to give again for a duplicate; null for the clock's moves. */
+  readonly inbox: { readonly updateId: string; readonly reply: string } | null;
+  readonly tellings: readonly { readonly telling: Telling; readonly at: Instant }[];
+  readonly evidence: readonly EvidenceRow[];
+  /** When the class next needs the clock, null for never. */
+  readonly dueAt: Instant | null;
+}
+
+export interface EvidenceQuery {
+  readonly classId: ClassId;
+  readonly group?: GroupId;
+  readonly person?: PersonId;
+  readonly passage?: PassageId;
+  readonly since?: Instant;
+}
+
+/** A signed-in browser. */
+export interface Session {
+  readonly id: string;
+  readonly classId: ClassId;
+  readonly person: PersonId;
+  readonly startedAt: Instant;
+  readonly seenAt: Instant;
+  readonly expiresAt: Instant;
+}
+
+/** A way in: a pupil's slip (good for a term) or a staff link. The secret itself is never stored, only its hash. */
+export interface Slip {
+  readonly classId: ClassId;
+  readonly person: PersonId;
+  readonly madeAt: Instant;
+  readonly expiresAt: Instant;
+  readonly revoked: boolean;
+}
+
+/** Who somebody of a platform is with us. */
+export interface Identity {
+  readonly channel: 'room' | 'discord' | 'slack';
+  readonly tenant: string;
+  readonly user: string;
+  readonly classId: ClassId;
+  readonly person: PersonId;
+}
+
+/** The one asynchronous port behind which everything is kept; every store passes the same contract. Failures are `Fault` with code 'disk' or 'in use'. */
+export interface Store {
+  /** Events of a class in order, what people said put back (or `gone`), sealed words as a reference; old forms upcast. */
+  events(classId: ClassId, afterVersion?: number): Promise<readonly ClassEvent[]>;
+  classes(): Promise<readonly ClassId[]>;
+  /** All commits in one transaction; the new versions in order, or `conflict` for the first that came too late (then nothing is written). */
+  commit(
+    batch: readonly Commit[],
+  ): Promise<{ readonly versions: readonly number[] } | { readonly conflict: ClassId }>;
+  /** The stored reply of an update that was seen before, else null. */
+  reply(classId: ClassId, updateId: string): Promise<string | null>;
+  /** Notes a refusal's reply, so that a duplicate gets the same answer. */
+  keepReply(classId: ClassId, updateId: string, reply: string, at: Instant): Promise<void>;
+  /** Classes whose due time has come, earliest first. */
+  due(now: Instant): Promise<readonly ClassId[]>;
+  nextDue(): Promise<Instant | null>;
+
+  /** Messages of an audience, oldest first, after a sequence number; at most `limit`, the newest where there are more. */
+  shown(
+    classId: ClassId,
+    audience: Audience,
+    after?: number,
+    limit?: number,
+  ): Promise<readonly ShownMessage[]>;
+
+  /** Messages that wait to be sent to a platform; the room needs none, it shows what is stored. */
+  outbox(channel: Place['channel'], limit: number): Promise<readonly OutboxRow[]>;
+  /** Marks a message as being sent; false where it is marked already. */
+  outboxSending(key: string, at: Instant): Promise<boolean>;
+  outboxSent(key: string, platformId: string | null): Promise<void>;
+  outboxStuck(key: string, why: string): Promise<void>;
+
+  places(classId: ClassId): Promise<readonly { readonly place: Place; readonly audience: Audience }[]>;
+  bindPlace(classId: ClassId, place: Place, audience: Audience): Promise<void>;
+  identity(channel: Identity['channel'], tenant: string, user: string): Promise<Identity | null>;
+  bindIdentity(identity: Identity): Promise<void>;
+
+  saveSlip(secretHash: string, slip: Slip): Promise<void>;
+  slip(secretHash: string): Promise<Slip | null>;
+  slipsOf(classId: ClassId): Promise<readonly Slip[]>;
+  /** Revokes a person's slips and ends the sessions made from them. */
+  revokeSlips(classId: ClassId, person: PersonId): Promise<void>;
+  saveSession(session: Session): Promise<void>;
+  session(id: string): Promise<Session | null>;
+  endSession(id: string): Promise<void>;
+
+  evidence(query: EvidenceQuery): Promise<readonly EvidenceRow[]>;
+  /** Words of an alarm; the look itself is recorded with who and when. */
+  sealedWords(ref: string, by: PersonId, at: Instant): Promise<string | null>;
+  sealedLooks(ref: string): Promise<readonly { readonly by: PersonId; readonly at: Instant }[]>;
+
+  /** All that is held on a person, as plain data. */
+  exportPerson(classId: ClassId, person: PersonId): Promise<Readonly<Record<string, unknown>>>;
+  /** Removes all that a person said, their sealed words, evidence, slips, sessions, identities; blanks messages and replies about them; leaves no byte behind. */
+  erasePerson(classId: ClassId, person: PersonId): Promise<void>;
+  /** Lets words said before an instant expire; the number of texts. */
+  expireSaid(before: Instant): Promise<number>;
+  /** A consistent copy of the live store into a file that must not exist. */
+  backup(file: string): Promise<void>;
+  /** Small settings of the installation (schema aside), for instance the demo class's id. */
+  getNote(name: string): Promise<string | null>;
+  setNote(name: string, value: string): Promise<void>;
+  close(): Promise<void>;
+}

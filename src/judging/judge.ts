@@ -1,0 +1,26 @@
+import type { JudgeInput, Judgement } from '../../shared/judgements.js';
+import type { Lexicon } from '../lexicon/lexicon.js';
+import { judgeAnswer } from './judge-answer.js';
+import { judgeQuestion } from './judge-question.js';
+import { makeTools } from './tools.js';
+
+/** Builds the one judge of all kinds of post over a lexicon; synchronous and pure, the same input gives the same judgement. */
+export function makeJudge(lexicon: Lexicon): (input: JudgeInput) => Judgement {
+  const tools = makeTools(lexicon);
+  return (input) => {
+    switch (input.kind) {
+      case 'question':
+        return judgeQuestion(input, tools);
+      case 'answer':
+        return judgeAnswer(input, tools);
+      case 'sum-up':
+      case 'clarify':
+      case 'predict':
+        throw new Error(`Cannot judge a ${input.kind} yet`);
+      default: {
+        const never: never = input;
+        return never;
+      }
+    }
+  };
+}

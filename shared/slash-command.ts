@@ -14,7 +14,7 @@ export interface CommandOption {
   readonly required: boolean;
   /** For `pick` without a source: the words that can be picked. */
   readonly choices?: readonly string[];
-  /** Suggestions carry the id behind a label; what is typed by hand is matched against labels. */
+  /** Suggestions carry the id behind a label; what is typed by hand is matched against labels. Stops are typed counted from 1. */
   readonly from?: SuggestionSource;
 }
 
@@ -26,7 +26,9 @@ export interface CommandAction {
   readonly who: readonly Role[];
   readonly does:
     | { readonly move: MoveName; readonly fixed?: Readonly<Record<string, string>> }
-    | { readonly look: LookName; readonly fixed?: Readonly<Record<string, string>> };
+    | { readonly look: LookName; readonly fixed?: Readonly<Record<string, string>> }
+    /** Slips and staff links are secrets, so they are neither moves nor looks: the house's doors make and revoke them. */
+    | { readonly door: 'make-slip' | 'revoke-slips' };
 }
 
 /** A slash command: plain data, one file each in commands/; typed as "/name action option:value". */

@@ -195,4 +195,6 @@ export interface ClassState {
   readonly posts: Readonly<Record<PostId, Post>>;
   readonly alarms: Readonly<Record<AlarmId, Alarm>>;
   readonly reviews: Readonly<Record<PersonId, Readonly<Record<string, Instant>>>>;
+  /** Meanings that a tutor confirmed (`meaning-confirmed`), by the word in lower case. */
+  readonly meanings: Readonly<Record<string, Said>>;
 }

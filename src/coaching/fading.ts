@@ -82,24 +82,22 @@ function isLess(help: Help | null, than: Help): boolean {
   return help !== null && helps.indexOf(help) > helps.indexOf(than);
 }
 
-/** Whether another strategy is due to fade by its latest turns, or faded on the day of its latest turn and has no turn on a later day. */
-function fadesNow(
-  rows: readonly EvidenceRow[],
-  strategy: Strategy,
+/** Whether a strategy is due to fade by its latest turns; whether it faded on a day, as its turns show. */
+function fadeState(
+  turns: readonly Turn[],
   day: string,
   settings: FadingSettings,
-): boolean {
-  const turns = turnsOf(rows, strategy);
+): 'due' | 'faded' | 'neither' {
   const latest = turns.at(-1);
-  if (latest === undefined) return false;
-  if (isLess(byOwnTurns(turns, latest.help, settings), latest.help)) return true;
+  if (latest === undefined) return 'neither';
+  if (isLess(byOwnTurns(turns, latest.help, settings), latest.help)) return 'due';
   const before = turns.findLast((turn) => turn.help !== latest.help);
-  return before !== undefined && before.day === day && isLess(latest.help, before.help);
+  return before?.day === day && isLess(latest.help, before.help) ? 'faded' : 'neither';
 }
 
 /**
  * The help that a pupil gets with a strategy from now on, or null where it stays. `rows` are one pupil's, of any
- * strategy. All four strategies never lose help at once: where three others do so now, the last in the usual order waits.
+ * strategy. All four strategies never lose help at once: where all are due or faded today, the last one due waits.
  */
 export function fade(
   rows: readonly EvidenceRow[],
@@ -111,6 +109,12 @@ export function fade(
   const next = byOwnTurns(turns, help, settings);
   if (!isLess(next, help)) return next;
   const day = turns.at(-1)?.day ?? '';
-  const allAtOnce = strategies.every((other) => other === strategy || fadesNow(rows, other, day, settings));
-  return allAtOnce && strategy === strategies.at(-1) ? null : next;
+  const others = strategies
+    .filter((other) => other !== strategy)
+    .map((other) => ({ other, state: fadeState(turnsOf(rows, other), day, settings) }));
+  const allAtOnce = others.every(({ state }) => state !== 'neither');
+  const laterDue = others.some(
+    ({ other, state }) => state === 'due' && strategies.indexOf(other) > strategies.indexOf(strategy),
+  );
+  return allAtOnce && !laterDue ? null : next;
 }

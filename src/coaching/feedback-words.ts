@@ -23,7 +23,11 @@ export const feedbackWords = catalogue({
     '8-10': 'To answer you, friends must think and read.',
     '11-14': 'To answer you, others must read and think for themselves.',
   },
-  'question good word': { from: 'plain words', for: 'pupil', '8-10': 'You asked about “{word}” in the text.' },
+  'question good word': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'You asked about “{word}” in the text.',
+  },
   'question good asks': { from: 'plain words', for: 'pupil', '8-10': 'You asked something.' },
 
   'question ask next': { from: 'plain words', for: 'pupil', '8-10': 'Now turn it into a question.' },
@@ -35,9 +39,17 @@ export const feedbackWords = catalogue({
     for: 'pupil',
     '8-10': 'Tell it to a friend. Ask it your own way.',
   },
-  'question here next': { from: 'plain words', for: 'pupil', '8-10': 'Next, ask about this part of the text.' },
+  'question here next': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'Next, ask about this part of the text.',
+  },
   'question here prompt': { from: 'trade', for: 'pupil', '8-10': 'Pick one thing here. Ask why it is so.' },
-  'question here alone': { from: 'plain words', for: 'pupil', '8-10': 'Pick one thing here and ask about it.' },
+  'question here alone': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'Pick one thing here and ask about it.',
+  },
   'question where next': { from: 'trade', for: 'pupil', '8-10': 'Where would a friend find the answer?' },
   'question where prompt': {
     from: 'trade',
@@ -69,7 +81,11 @@ export const feedbackWords = catalogue({
   'sum-up good both': { from: 'trade', for: 'pupil', '8-10': 'It is short and in your own words.' },
   'sum-up good word': { from: 'plain words', for: 'pupil', '8-10': 'You told about “{word}” from the text.' },
 
-  'sum-up here next': { from: 'plain words', for: 'pupil', '8-10': 'Next, tell about this part of the text.' },
+  'sum-up here next': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'Next, tell about this part of the text.',
+  },
   'sum-up here prompt': {
     from: 'trade',
     for: 'pupil',
@@ -102,7 +118,11 @@ export const feedbackWords = catalogue({
 
   'clarify good fits': { from: 'trade', for: 'pupil', '8-10': 'Your meaning fits the text.' },
   'clarify good plan': { from: 'trade', for: 'pupil', '8-10': 'You found a hard place and had a plan.' },
-  'clarify good word': { from: 'trade', for: 'pupil', '8-10': 'You stopped at “{word}”. That is a good stop.' },
+  'clarify good word': {
+    from: 'trade',
+    for: 'pupil',
+    '8-10': 'You stopped at “{word}”. That is a good stop.',
+  },
   'clarify good place': { from: 'trade', for: 'pupil', '8-10': 'You said what was hard.' },
   'clarify good small word': {
     from: 'trade',
@@ -139,7 +159,11 @@ export const feedbackWords = catalogue({
 
   'predict good clue': { from: 'trade', for: 'pupil', '8-10': 'You used a clue from the text.' },
   'predict good ahead': { from: 'trade', for: 'pupil', '8-10': 'You thought about what comes next.' },
-  'predict good word': { from: 'plain words', for: 'pupil', '8-10': 'You thought about “{word}” in the text.' },
+  'predict good word': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'You thought about “{word}” in the text.',
+  },
 
   'predict ahead next': { from: 'trade', for: 'pupil', '8-10': 'Now look past this part.' },
   'predict ahead prompt': { from: 'trade', for: 'pupil', '8-10': 'Start with “I think next”.' },

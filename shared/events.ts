@@ -5,7 +5,7 @@ import type { Role } from './roles.js';
 import type { Said, Sealed } from './said.js';
 import type { Doing, FixUp, Given, Help, Level, Register, Relationship, Strategy } from './strategies.js';
 import type { PassageReading, Range } from './text.js';
-import type { Instant } from './time.js';
+import type { Instant, LocalTime } from './time.js';
 
 /** When and by whom; on every event. */
 interface Meta {
@@ -23,7 +23,21 @@ export interface SegmentTimes {
   /** End of the first school day, when a quorum suffices. */
   readonly quorumAt: Instant;
   readonly closesAt: Instant;
+  /** The wall clock of the close, since children see a day and a time. */
+  readonly closesOn: LocalTime;
 }
+
+/** When somebody is called about a post that waits for an adult. */
+export interface HeldTimes {
+  /** When the spare question opens the talk in place of a leader's question that waits; null for any other post. */
+  readonly spareAt: Instant | null;
+  readonly remindAt: Instant;
+  readonly deputyAt: Instant;
+}
+
+/** Who may see a post that is through: the group, or staff alone (a sum-up by somebody who doesn't lead). */
+export type PostAudience = 'group' | 'staff';
+export type PostedHow = 'by the pupil' | 'by itself' | 'by staff';
 
 export type LegEndReason = 'reached the session' | 'all segments done' | 'ended by staff' | 'nobody active';
 export type CloseReason = 'all done' | 'quorum' | 'time' | 'staff' | 'read live' | 'leg ended';
@@ -94,6 +108,9 @@ type PracticeEvents =
         /** Drawn by lot, one for each segment of the leg. */
         readonly leaders: readonly PersonId[];
         readonly firstOpensAt: Instant;
+        readonly firstOpensOn: LocalTime;
+        /** The live session that the leg runs to. */
+        readonly sessionOn: LocalTime | null;
       }
     >
   | E<
@@ -105,6 +122,8 @@ type PracticeEvents =
         /** Who must be heard for "all done" and the quorum. */
         readonly active: readonly PersonId[];
         readonly times: SegmentTimes;
+        /** School day in the class's zone, "2026-11-25". */
+        readonly day: string;
       }
     >
   | E<
@@ -114,13 +133,22 @@ type PracticeEvents =
         readonly stop: number;
         readonly why: CloseReason;
         readonly nextOpensAt: Instant | null;
+        readonly nextOpensOn: LocalTime | null;
+        /** Whose lead counts in the lot: who asked while leading. */
+        readonly led: readonly PersonId[];
       }
     >
   | E<'close-undone', { readonly group: GroupId; readonly stop: number; readonly times: SegmentTimes }>
   | E<'segment-extended', { readonly group: GroupId; readonly stop: number; readonly times: SegmentTimes }>
   | E<
       'leg-ended',
-      { readonly group: GroupId; readonly why: LegEndReason; readonly nextLegAt: Instant | null }
+      {
+        readonly group: GroupId;
+        readonly why: LegEndReason;
+        readonly nextLegAt: Instant | null;
+        readonly nextLegOn: LocalTime | null;
+        readonly sessionOn: LocalTime | null;
+      }
     >
   | E<
       'practice-paused',
@@ -128,7 +156,12 @@ type PracticeEvents =
     >
   | E<
       'practice-resumed',
-      { readonly group: GroupId; readonly times: SegmentTimes | null; readonly opensAt: Instant | null }
+      {
+        readonly group: GroupId;
+        readonly times: SegmentTimes | null;
+        readonly opensAt: Instant | null;
+        readonly opensOn: LocalTime | null;
+      }
     >
   | E<
       'passage-finished',
@@ -195,6 +228,8 @@ type PostEvents =
         readonly help: Help;
         readonly led: boolean;
         readonly late: boolean;
+        /** School day in the class's zone. */
+        readonly day: string;
         readonly postsItselfAt: Instant | null;
       }
     >
@@ -218,13 +253,32 @@ type PostEvents =
         readonly help: Help;
         readonly led: boolean;
         readonly late: boolean;
+        /** School day in the class's zone. */
+        readonly day: string;
+        /** 1 for a first draft; higher where an improved one is held. */
+        readonly round: number;
+        readonly times: HeldTimes;
       }
     >
-  | E<'draft-posted', { readonly post: PostId; readonly how: 'by the pupil' | 'by itself' | 'by staff' }>
-  | E<'post-waits', { readonly post: PostId; readonly why: HoldReason }>
+  /** A draft that is through at once; one that waits for an adult has 'post-waits' in its place. */
+  | E<'draft-posted', { readonly post: PostId; readonly how: PostedHow; readonly to: PostAudience }>
+  | E<
+      'post-waits',
+      {
+        readonly post: PostId;
+        readonly why: HoldReason;
+        readonly how: PostedHow;
+        readonly times: HeldTimes;
+      }
+    >
   | E<
       'post-released',
-      { readonly post: PostId; readonly judgement: Judgement | null; readonly late: boolean }
+      {
+        readonly post: PostId;
+        readonly judgement: Judgement | null;
+        readonly late: boolean;
+        readonly to: PostAudience;
+      }
     >
   | E<'post-sent-back', { readonly post: PostId; readonly note: Said }>
   | E<'post-removed', { readonly post: PostId }>
@@ -241,7 +295,16 @@ type PostEvents =
         readonly note: Said | null;
       }
     >
-  | E<'meaning-confirmed', { readonly post: PostId; readonly word: string; readonly meaning: Said }>
+  | E<
+      'meaning-confirmed',
+      {
+        readonly post: PostId;
+        readonly word: string;
+        readonly meaning: Said;
+        /** When the group is first asked for the word again. */
+        readonly reviewAt: Instant;
+      }
+    >
   | E<
       'response-given',
       { readonly post: PostId; readonly response: (typeof responses)[number]; readonly place: Range | null }
@@ -256,7 +319,13 @@ type PostEvents =
     >
   | E<
       'word-reviewed',
-      { readonly person: PersonId; readonly word: string; readonly known: boolean; readonly nextAt: Instant }
+      {
+        readonly person: PersonId;
+        readonly word: string;
+        readonly known: boolean;
+        readonly nextAt: Instant;
+        readonly step: number;
+      }
     >
   | E<
       'live-noted',
@@ -270,6 +339,8 @@ type PostEvents =
         readonly help: Help;
         readonly given: Given;
         readonly text: Said | null;
+        /** School day in the class's zone. */
+        readonly day: string;
       }
     >
   | E<'live-led', { readonly person: PersonId; readonly group: GroupId }>;
@@ -287,6 +358,8 @@ type AlarmEvents =
         /** Whether it came from a post or from "Tell a grown-up". */
         readonly from: 'post' | 'tell a grown-up';
         readonly escalatesAt: Instant;
+        /** Whether it came in open hours, when somebody is likely to read it. */
+        readonly inOpenHours: boolean;
       }
     >
   | E<'alarm-acknowledged', { readonly alarm: AlarmId }>

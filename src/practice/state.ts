@@ -1,4 +1,4 @@
-import type { EventOf, HoldReason, SegmentTimes } from '../../shared/events.js';
+import type { EventOf, HeldTimes, HoldReason, PostAudience, SegmentTimes } from '../../shared/events.js';
 import type { AlarmId, ClassId, GroupId, PassageId, PersonId, PostId, PracticeId } from '../../shared/ids.js';
 import type { Finding, Judgement } from '../../shared/judgements.js';
 import type { moderations, outcomes, responses } from '../../shared/moves.js';
@@ -15,7 +15,7 @@ import type {
   Strategy,
 } from '../../shared/strategies.js';
 import type { PassageReading, Range } from '../../shared/text.js';
-import type { Instant } from '../../shared/time.js';
+import type { Instant, LocalTime } from '../../shared/time.js';
 
 /** A weekly live session: weekday 1 Monday..7, minute of the day in the class's zone. */
 export interface SessionTime {
@@ -54,6 +54,8 @@ export interface Person {
   /** Strategies that are closed for this pupil although open for the group. */
   readonly closed: readonly Strategy[];
   readonly lastSeen: Instant | null;
+  /** Segments in a row that closed without this pupil having been there. */
+  readonly missed: number;
 }
 
 export interface ShelfPassage {
@@ -68,8 +70,14 @@ export interface ShelfPassage {
 /** Where a post stands; each holds only what exists then. */
 export type PostStage =
   | { readonly stage: 'draft'; readonly postsItselfAt: Instant | null }
-  | { readonly stage: 'held'; readonly why: HoldReason; readonly since: Instant }
-  | { readonly stage: 'public'; readonly at: Instant }
+  | {
+      readonly stage: 'held';
+      readonly why: HoldReason;
+      readonly since: Instant;
+      readonly times: HeldTimes;
+      readonly reminded: 'no' | 'tutor' | 'deputy';
+    }
+  | { readonly stage: 'public'; readonly at: Instant; readonly to: PostAudience }
   | { readonly stage: 'sent back'; readonly note: Said }
   | { readonly stage: 'left' | 'taken back' | 'removed' };
 
@@ -101,23 +109,28 @@ export interface Post {
   readonly led: boolean;
   readonly late: boolean;
   readonly at: Instant;
+  /** School day in the class's zone, "2026-11-25". */
+  readonly day: string;
   readonly response: (typeof responses)[number] | null;
   readonly outcome: (typeof outcomes)[number] | null;
 }
 
-/** What each pupil has done in the open segment. */
+/** Who has been where in the open segment. */
 export interface SegmentState {
   readonly stop: number;
   readonly leader: PersonId | null;
   readonly partner: PersonId | null;
   readonly active: readonly PersonId[];
   readonly seen: readonly PersonId[];
+  /** Who has predicted or passed, and so sees the segment. */
   readonly passed: readonly PersonId[];
   readonly nudged: readonly PersonId[];
   readonly offeredTo: readonly PersonId[] | null;
   readonly spareAsked: boolean;
   readonly openedAt: Instant;
   readonly times: SegmentTimes;
+  /** The step of help that was last given, by "person/do". */
+  readonly helped: Readonly<Record<string, number>>;
 }
 
 export interface Leg {
@@ -126,6 +139,11 @@ export interface Leg {
   readonly done: number;
   readonly leaders: readonly PersonId[];
   readonly quietPassed: readonly PersonId[];
+  /** Who has had the one nudge of the leg. */
+  readonly nudged: readonly PersonId[];
+  /** The school day of each segment that was opened. */
+  readonly openedOn: readonly string[];
+  readonly sessionOn: LocalTime | null;
 }
 
 /** A group's practice, a union by phase. */
@@ -138,6 +156,10 @@ export type Practice =
       readonly nextStop: number;
       readonly leg: Leg | null;
       readonly opensAt: Instant;
+      /** Null while the leg's segments are done and nothing opens. */
+      readonly opensOn: LocalTime | null;
+      /** Who has predicted or passed before the next segment opens. */
+      readonly passed: readonly PersonId[];
       readonly lastClosed: { readonly segment: SegmentState; readonly at: Instant } | null;
     }
   | {
@@ -170,6 +192,23 @@ export interface Group {
   readonly practice: Practice;
   readonly finished: readonly { readonly passage: PassageId; readonly at: Instant }[];
   readonly aloneTimes: number;
+  /** Legs begun, over passages. */
+  readonly legs: number;
+  /** Version at which the posts that wait now began to wait; names the staff's one message about them. */
+  readonly waitingFrom: number;
+  /** What a close changed, so that it can be undone. */
+  readonly beforeClose: BeforeClose | null;
+}
+
+/** A group as it stood when its last segment closed. */
+export interface BeforeClose {
+  readonly at: Instant;
+  readonly practice: Extract<Practice, { phase: 'open' }>;
+  readonly queue: readonly PassageId[];
+  readonly lot: readonly PersonId[];
+  readonly lastLeader: PersonId | null;
+  readonly led: Readonly<Record<PersonId, number>>;
+  readonly finished: Group['finished'];
 }
 
 export interface Alarm {
@@ -194,7 +233,14 @@ export interface ClassState {
   readonly shelf: Readonly<Record<PassageId, ShelfPassage>>;
   readonly posts: Readonly<Record<PostId, Post>>;
   readonly alarms: Readonly<Record<AlarmId, Alarm>>;
+  /** When each word comes back, by person and word in lower case. */
   readonly reviews: Readonly<Record<PersonId, Readonly<Record<string, Instant>>>>;
+  /** How often in a row a word was known, by person and word. */
+  readonly reviewSteps: Readonly<Record<PersonId, Readonly<Record<string, number>>>>;
+  /** Posts of a group on a passage, oldest first, by "group/passage". */
+  readonly postsOf: Readonly<Record<string, readonly PostId[]>>;
+  /** Posts that are drafts or wait for an adult. */
+  readonly pending: readonly PostId[];
   /** Meanings that a tutor confirmed (`meaning-confirmed`), by the word in lower case. */
   readonly meanings: Readonly<Record<string, Said>>;
 }

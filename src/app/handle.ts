@@ -1,0 +1,139 @@
+import type { Reply } from '../../shared/channel.js';
+import type { ClassEvent } from '../../shared/events.js';
+import type { EvidenceRow } from '../../shared/evidence.js';
+import { Fault } from '../../shared/fault.js';
+import type { ClassId, PersonId } from '../../shared/ids.js';
+import type { Judges } from '../../shared/judgements.js';
+import type { Message } from '../../shared/messages.js';
+import type { Act, Actor } from '../../shared/moves.js';
+import type { Telling } from '../../shared/tellings.js';
+import type { Calendar, Instant } from '../../shared/time.js';
+import { decide } from '../practice/decide.js';
+import { due } from '../practice/due.js';
+import { evidenceOf } from '../practice/evidence-of.js';
+import { evolve } from '../practice/evolve.js';
+import type { ClassState } from '../practice/state.js';
+import { tell } from '../practice/tell.js';
+import type { Commit, Store } from '../store/store.js';
+import type { Classes } from './classes.js';
+import type { Log } from './log.js';
+
+export interface HandleTools {
+  readonly store: Store;
+  readonly classes: Classes;
+  readonly write: (commit: Commit) => Promise<{ readonly version: number } | { readonly conflict: true }>;
+  readonly judges: Judges;
+  readonly calendar: Calendar;
+  readonly log: Log;
+  /** Told after each commit, so that open pages and senders wake up. */
+  readonly committed: (classId: ClassId, done: Done) => void;
+}
+
+/** What one move led to. */
+export interface Done {
+  readonly events: readonly ClassEvent[];
+  readonly tellings: readonly { readonly telling: Telling; readonly at: Instant }[];
+}
+
+interface Outcome extends Done {
+  readonly state: ClassState;
+  readonly evidence: readonly EvidenceRow[];
+}
+
+/** Evolves event by event, since each is told from the state right after it. */
+function follow(before: ClassState, events: readonly ClassEvent[]): Outcome {
+  let state = before;
+  const tellings: { telling: Telling; at: Instant }[] = [];
+  const evidence: EvidenceRow[] = [];
+  for (const event of events) {
+    state = evolve(state, event);
+    for (const telling of tell(state, event)) tellings.push({ telling, at: event.at });
+    evidence.push(...evidenceOf(state, event));
+  }
+  return { state, events, tellings, evidence };
+}
+
+/** A short message to one person in plain words. */
+export function note(person: PersonId, text: string): Message {
+  return {
+    audience: { to: 'person', person },
+    summary: text,
+    blocks: [{ type: 'prose', prose: [{ text }] }],
+  };
+}
+
+/** A refusal as a reply: nothing changed. */
+export function refusalReply(by: Actor, message: string, remedy: string): Reply {
+  const person = by === 'clock' || by === 'founder' ? ('' as PersonId) : by;
+  return { done: false, messages: [note(person, `${message}. ${remedy}`)] };
+}
+
+function replyOf(by: Actor, outcome: Done): Reply {
+  const messages = outcome.tellings.flatMap(({ telling }) =>
+    telling.do === 'say' && telling.message.audience.to === 'person' && telling.message.audience.person === by
+      ? [telling.message]
+      : [],
+  );
+  return { done: true, messages };
+}
+
+/**
+ * The life of a move: a stored update answers as before; else the class decides, and events, reply, messages, evidence
+ * and due time are committed in one transaction; only then is it acknowledged by returning.
+ */
+export async function handle(tools: HandleTools, act: Act, updateId: string | null): Promise<Reply> {
+  const { store, classes } = tools;
+  return classes.alone(act.classId, async () => {
+    if (updateId !== null) {
+      const before = await store.reply(act.classId, updateId);
+      if (before !== null) return JSON.parse(before) as Reply;
+    }
+    for (let tries = 0; tries < 3; tries += 1) {
+      const state = await classes.load(act.classId);
+      const decision = decide(state, act, { judges: tools.judges, calendar: tools.calendar });
+      if ('refusal' in decision) {
+        const reply = refusalReply(act.by, decision.refusal.message, decision.refusal.remedy);
+        if (updateId !== null) await store.keepReply(act.classId, updateId, JSON.stringify(reply), act.at);
+        return reply;
+      }
+      const outcome = follow(state, decision.events);
+      const reply = replyOf(act.by, outcome);
+      if (decision.events.length === 0 && updateId === null) return reply;
+      const written = await tools.write({
+        classId: act.classId,
+        expectedVersion: state.version,
+        events: outcome.events,
+        inbox: updateId === null ? null : { updateId, reply: JSON.stringify(reply) },
+        tellings: outcome.tellings,
+        evidence: outcome.evidence,
+        dueAt: due(outcome.state),
+      });
+      if ('conflict' in written) {
+        classes.drop(act.classId);
+        continue;
+      }
+      classes.keep(act.classId, outcome.state);
+      await afterwards(tools, act.classId, outcome);
+      return reply;
+    }
+    throw new Fault(
+      'in use',
+      'Cannot keep this, expected to be the only one writing, got another writer thrice',
+      'Try again.',
+    );
+  });
+}
+
+/** What must follow a commit: an erasure goes through all that is kept; then whoever listens is told. */
+async function afterwards(tools: HandleTools, classId: ClassId, outcome: Outcome): Promise<void> {
+  for (const event of outcome.events) {
+    if (event.type !== 'person-erased') continue;
+    await tools.store.erasePerson(classId, event.person);
+    tools.classes.drop(classId);
+  }
+  tools.log.debug(
+    { classId, version: outcome.state.version, events: outcome.events.map(({ type }) => type) },
+    'kept',
+  );
+  tools.committed(classId, outcome);
+}

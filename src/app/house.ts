@@ -1,0 +1,271 @@
+import { randomInt } from 'node:crypto';
+import type { FeedItem, House, Profile, Reply, TypedCommand, Update, Who } from '../../shared/channel.js';
+import { Fault } from '../../shared/fault.js';
+import { asId, type ClassId } from '../../shared/ids.js';
+import type { Judges } from '../../shared/judgements.js';
+import { isLookName, mayLook, readLook } from '../../shared/looks.js';
+import type { Audience, FieldOption, Message } from '../../shared/messages.js';
+import { readMove, type Act, type Move } from '../../shared/moves.js';
+import { wordsOf } from '../../shared/said.js';
+import type { SuggestionSource } from '../../shared/slash-command.js';
+import type { Calendar, Clock } from '../../shared/time.js';
+import { lookAt } from '../looks/look-at.js';
+import { due } from '../practice/due.js';
+import type { Person } from '../practice/state.js';
+import type { ShownMessage, Store } from '../store/store.js';
+import { openClasses, type Classes } from './classes.js';
+import { whenWords } from './calendar.js';
+import { openDoors, type Doors } from './doors.js';
+import { handle, note, refusalReply, type Done, type HandleTools } from './handle.js';
+import type { Log } from './log.js';
+import { fieldsOf, findAction, suggestionsFor } from './typed-command.js';
+import { openWriter } from './writer.js';
+
+export interface HouseDeps {
+  readonly store: Store;
+  readonly judges: Judges;
+  readonly calendar: Calendar;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Signs and hashes secrets. */
+  readonly key: string;
+  /** What links are built on; asked for when a link is made, since a free port is known only then. */
+  readonly baseUrl: () => string;
+  /** Chance for the lot; tests and rehearsals hand in their own. */
+  readonly seed?: () => number;
+}
+
+/** The house with what only the app itself asks of it. */
+export interface OpenHouse extends House {
+  readonly classes: Classes;
+  readonly doors: Doors;
+  /** Makes one act happen, outside any channel; for the clock, a founder, a rehearsal. */
+  act(
+    act: Omit<Act, 'seed' | 'given'> & Partial<Pick<Act, 'seed' | 'given'>>,
+    updateId?: string,
+  ): Promise<Reply>;
+  /** Lets time pass for a class: everything that is due by now. */
+  passTime(classId: ClassId): Promise<void>;
+  /** Calls back after each commit, with what it led to. */
+  watch(seen: (classId: ClassId, done: Done) => void): () => void;
+}
+
+/** Opens the house over a store. */
+export function openHouse(deps: HouseDeps): OpenHouse {
+  const { store, clock, calendar } = deps;
+  const classes = openClasses(store);
+  const doors = openDoors(store, deps.key, () => clock.now());
+  const watchers = new Set<(classId: ClassId, done: Done) => void>();
+  const tools: HandleTools = {
+    store,
+    classes,
+    write: openWriter(store),
+    judges: deps.judges,
+    calendar,
+    log: deps.log,
+    committed: (classId, done) => {
+      for (const seen of watchers) seen(classId, done);
+    },
+  };
+  const seed = deps.seed ?? (() => randomInt(2 ** 31));
+
+  const personOf = async (who: Who): Promise<Person | null> => {
+    const person = (await classes.load(who.classId)).people[who.person];
+    return person && !person.removed ? person : null;
+  };
+  const act: OpenHouse['act'] = (one, updateId) =>
+    handle(tools, { seed: seed(), given: 'typed', ...one } as Act, updateId ?? null);
+
+  const moveAs = async (update: Update): Promise<Reply> => {
+    let move: Move;
+    try {
+      move = readMove(update.move, update.fields);
+    } catch (why) {
+      if (why instanceof Fault) return refusalReply(update.who.person, why.message, why.remedy);
+      throw why;
+    }
+    return act(
+      {
+        classId: update.who.classId,
+        by: update.who.person,
+        at: clock.now(),
+        given: update.given ?? 'typed',
+        move,
+      },
+      update.id,
+    );
+  };
+
+  const lookAs = async (
+    who: Who,
+    name: string,
+    fields: Readonly<Record<string, string | undefined>>,
+  ): Promise<Reply> => {
+    try {
+      const person = await personOf(who);
+      if (!person || !isLookName(name) || !mayLook[name].includes(person.role)) {
+        throw new Fault(
+          'not allowed',
+          'Cannot show that, expected somebody who may see it',
+          'Go back to your own page.',
+        );
+      }
+      const state = await classes.load(who.classId);
+      const at = clock.now();
+      const port = {
+        store,
+        judges: deps.judges,
+        when: (instant: number) => whenWords(instant, at, state.settings.zone),
+      };
+      return { done: true, messages: await lookAt(port, state, who.person, readLook(name, fields), at) };
+    } catch (why) {
+      if (why instanceof Fault) return refusalReply(who.person, why.message, why.remedy);
+      throw why;
+    }
+  };
+
+  const door = async (
+    who: Who,
+    does: 'make-slip' | 'revoke-slips',
+    fields: Readonly<Record<string, string | undefined>>,
+  ): Promise<Reply> => {
+    const person = asId<Who['person']>(fields['person'] ?? '');
+    if (does === 'revoke-slips') {
+      await doors.revoke(who.classId, person);
+      return { done: true, messages: [note(who.person, 'The slips no longer open anything.')] };
+    }
+    const { secret, link } = await house.makeSlip(who, person);
+    const message: Message = {
+      audience: { to: 'person', person: who.person },
+      summary: 'A new slip. It is shown this once.',
+      blocks: [
+        { type: 'heading', text: 'A new slip' },
+        {
+          type: 'prose',
+          prose: [{ text: 'It is shown this once. Older slips and links of this person no longer work.' }],
+        },
+        {
+          type: 'list',
+          items: [[{ text: 'Code: ' }, { text: secret, strong: true }], [{ text: `Link: ${link}` }]],
+        },
+        {
+          type: 'picture',
+          picture: { kind: 'code', alternative: 'The link as a square code for a camera', data: link },
+        },
+      ],
+    };
+    return { done: true, messages: [message] };
+  };
+
+  const command = async (who: Who, updateId: string, typed: TypedCommand): Promise<Reply> => {
+    try {
+      const action = findAction(typed);
+      const person = await personOf(who);
+      if (!person || !action.who.includes(person.role)) {
+        throw new Fault(
+          'not allowed',
+          `Cannot do /${typed.name} ${typed.action}, expected ${action.who.join(' or ')}`,
+          'Ask somebody who may.',
+        );
+      }
+      const fields = fieldsOf(await classes.load(who.classId), action, typed.options);
+      if ('door' in action.does) return await door(who, action.does.door, fields);
+      if ('look' in action.does) return await lookAs(who, action.does.look, fields);
+      const reply = await moveAs({ id: updateId, who, move: action.does.move, fields });
+      return reply.done && reply.messages.length === 0
+        ? { done: true, messages: [note(who.person, 'Done.')] }
+        : reply;
+    } catch (why) {
+      if (why instanceof Fault) return refusalReply(who.person, why.message, why.remedy);
+      throw why;
+    }
+  };
+
+  const audiencesOf = (person: Person): readonly Audience[] => {
+    const own: Audience[] = [{ to: 'person', person: person.id }];
+    if (person.role === 'pupil') return person.group ? [...own, { to: 'channel', group: person.group }] : own;
+    return own;
+  };
+
+  const house: OpenHouse = {
+    classes,
+    doors,
+    act,
+    move: moveAs,
+    look: lookAs,
+    command,
+    async suggest(who, source: SuggestionSource, typed): Promise<readonly FieldOption[]> {
+      if (!(await personOf(who))) return [];
+      const wanted = typed.trim().toLowerCase();
+      return suggestionsFor(await classes.load(who.classId), source)
+        .filter(({ label }) => label.toLowerCase().includes(wanted))
+        .slice(0, 25);
+    },
+    async feed(who, after): Promise<readonly FeedItem[]> {
+      const person = await personOf(who);
+      if (!person) return [];
+      const state = await classes.load(who.classId);
+      const staff: readonly Audience[] = ['tutor', 'teacher'].includes(person.role)
+        ? [
+            { to: 'staff', group: null },
+            ...Object.values(state.groups).flatMap(({ id }): Audience[] => [
+              { to: 'channel', group: id },
+              { to: 'staff', group: id },
+            ]),
+          ]
+        : [];
+      const rows: ShownMessage[] = [];
+      for (const audience of [...audiencesOf(person), ...staff])
+        rows.push(...(await store.shown(who.classId, audience, after, 200)));
+      return rows
+        .sort((a, b) => a.seq - b.seq)
+        .map(({ seq, key, at, message }) => ({ seq, key, at, message }));
+    },
+    listen(who, changed) {
+      const seen = (classId: ClassId): void => {
+        if (classId === who.classId) changed();
+      };
+      watchers.add(seen);
+      return () => watchers.delete(seen);
+    },
+    async profile(who): Promise<Profile | null> {
+      const person = await personOf(who);
+      if (!person) return null;
+      const state = await classes.load(who.classId);
+      return {
+        ...who,
+        nickname: wordsOf(person.nickname) ?? 'somebody',
+        role: person.role,
+        register: person.register ?? state.settings.register,
+        group: person.group,
+        className: state.name,
+      };
+    },
+    signIn: (secret, from) => doors.signIn(secret, from),
+    session: (id) => doors.session(id),
+    signOut: (id) => doors.signOut(id),
+    async makeSlip(by, person) {
+      const found = await personOf({ classId: by.classId, person });
+      if (!found)
+        throw new Fault(
+          'not found',
+          'Cannot make a slip, expected somebody on the roster',
+          'Look at the roster.',
+        );
+      const secret = await doors.makeSlip(by.classId, person, found.role !== 'pupil');
+      return { secret, link: `${deps.baseUrl()}/in/${secret}` };
+    },
+    now: () => clock.now(),
+    async passTime(classId) {
+      const state = await classes.load(classId);
+      const next = due(state);
+      if (next === null || next > clock.now()) return;
+      await act({ classId, by: 'clock', at: clock.now(), move: { type: 'time-passed' } });
+    },
+    watch(seen) {
+      watchers.add(seen);
+      return () => watchers.delete(seen);
+    },
+  };
+  return house;
+}

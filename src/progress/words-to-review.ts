@@ -1,0 +1,78 @@
+/**
+ * Words that a group stumbled on. A meaning goes into review only when the tutor has confirmed it; what pupils guessed is
+ * never taught back to them.
+ */
+import type { EvidenceRow } from '../../shared/evidence.js';
+import type { GroupId, PersonId, PostId } from '../../shared/ids.js';
+import { wordsOf } from '../../shared/said.js';
+import type { Instant } from '../../shared/time.js';
+import type { ClassState, Post } from '../practice/state.js';
+import { pupilsIn, sentIn } from './in-group.js';
+
+/** Days after the first meeting on which a confirmed word comes back. Ours: about ten meetings make a word known, and these are the first four. */
+export const reviewDays = [1, 3, 7, 21] as const;
+
+const day = 86_400_000;
+
+/**
+ * When a word comes back after a review: on to the next interval when it was known, to the first one when it wasn't;
+ * null once the last interval is passed. `before` is the interval that led here, null at the first meeting.
+ */
+export function nextReview(
+  at: Instant,
+  before: (typeof reviewDays)[number] | null,
+  known: boolean,
+): { readonly days: (typeof reviewDays)[number]; readonly at: Instant } | null {
+  const passed = before === null ? -1 : reviewDays.indexOf(before);
+  const days = reviewDays[known || before === null ? passed + 1 : 0];
+  return days === undefined ? null : { days, at: at + days * day };
+}
+
+/** A word that pupils asked about. */
+export interface StumbledWord {
+  readonly word: string;
+  readonly pupils: readonly PersonId[];
+  readonly posts: readonly PostId[];
+  /** The meaning that the tutor confirmed, null while there is none (or its words are gone). */
+  readonly meaning: string | null;
+}
+
+/** The word as it stands in the passage where it was found there, else as the pupil wrote it; null where there is none. */
+function wordAsked(post: Post, row: EvidenceRow | undefined): string | null {
+  const asked = row?.word ?? (post.word === null ? null : wordsOf(post.word));
+  return asked === null || asked.trim() === '' ? null : asked.trim().toLowerCase();
+}
+
+/** Words that pupils of a group clarified, the ones that most pupils asked about first, then the newest. */
+export function stumbledWords(
+  state: ClassState,
+  group: GroupId | null,
+  rows: readonly EvidenceRow[],
+): readonly StumbledWord[] {
+  const byPost = new Map(rows.map((row) => [row.post, row]));
+  const here = new Set(pupilsIn(state, group).map((person) => person.id));
+  const found = new Map<string, { pupils: Set<PersonId>; posts: PostId[] }>();
+  for (const post of sentIn(state, null)) {
+    if (post.do !== 'clarify' || post.person === null || !here.has(post.person)) continue;
+    const word = wordAsked(post, byPost.get(post.id));
+    if (word === null) continue;
+    const seen = found.get(word) ?? { pupils: new Set<PersonId>(), posts: [] };
+    seen.pupils.add(post.person);
+    seen.posts.push(post.id);
+    found.set(word, seen);
+  }
+  return [...found]
+    .map(([word, { pupils, posts }]) => ({
+      word,
+      pupils: [...pupils],
+      posts,
+      meaning: confirmedMeaning(state, word),
+    }))
+    .reverse()
+    .toSorted((a, b) => b.pupils.length - a.pupils.length);
+}
+
+function confirmedMeaning(state: ClassState, word: string): string | null {
+  const meaning = state.meanings[word];
+  return meaning === undefined ? null : wordsOf(meaning);
+}

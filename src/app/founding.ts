@@ -1,0 +1,69 @@
+import { randomBytes } from 'node:crypto';
+import { Fault } from '../../shared/fault.js';
+import { asId, type ClassId, type PersonId } from '../../shared/ids.js';
+import type { Move } from '../../shared/moves.js';
+import { wordsOf } from '../../shared/said.js';
+import type { ClassState } from '../practice/state.js';
+import type { OpenHouse } from './house.js';
+
+/** Makes moves for somebody one after the other and gives the state that they led to; a refusal becomes a `Fault`. */
+export async function mustMove(
+  house: OpenHouse,
+  classId: ClassId,
+  by: PersonId | 'founder',
+  moves: readonly Move[],
+): Promise<ClassState> {
+  for (const move of moves) {
+    const reply = await house.act({ classId, by, at: house.now(), move });
+    if (!reply.done) {
+      throw new Fault(
+        'bad input',
+        `Cannot do ${move.type}: ${reply.messages.map(({ summary }) => summary).join(' ')}`,
+        'Mend it and try again.',
+      );
+    }
+  }
+  return house.classes.load(classId);
+}
+
+/** A fresh class with its administrator. */
+export async function foundClass(
+  house: OpenHouse,
+  one: { readonly name: string; readonly zone: string; readonly nickname: string },
+): Promise<{ readonly classId: ClassId; readonly administrator: PersonId }> {
+  const classId = asId<ClassId>(`c${randomBytes(5).toString('hex')}`);
+  const state = await mustMove(house, classId, 'founder', [{ type: 'make-class', ...one }]);
+  const administrator = Object.values(state.people).find(({ role }) => role === 'administrator');
+  if (!administrator) throw new Error('Cannot found a class, expected an administrator in it, got none');
+  return { classId, administrator: administrator.id };
+}
+
+/** Somebody of a class by nickname, whatever the case. */
+export function personNamed(state: ClassState, nickname: string): PersonId | null {
+  const wanted = nickname.trim().toLowerCase();
+  const found = Object.values(state.people).find(
+    (one) => !one.removed && wordsOf(one.nickname)?.toLowerCase() === wanted,
+  );
+  return found?.id ?? null;
+}
+
+/** The class of a school by id or name; with neither, the only one. Throws `Fault` that lists what there is. */
+export async function classNamed(
+  house: OpenHouse,
+  ids: readonly ClassId[],
+  wanted: string | undefined,
+): Promise<ClassState> {
+  const all = await Promise.all(ids.map((id) => house.classes.load(id)));
+  const found =
+    wanted === undefined
+      ? all
+      : all.filter(({ id, name }) => id === wanted || name.toLowerCase() === wanted.toLowerCase());
+  const [only] = found;
+  if (only && found.length === 1) return only;
+  const names = all.map(({ id, name }) => `${name} (${id})`).join(', ') || 'none so far';
+  throw new Fault(
+    'usage',
+    `Cannot tell which class, expected one of ${names}`,
+    'Use --class with its name or id.',
+  );
+}

@@ -1,0 +1,44 @@
+import { parseArgs } from 'node:util';
+import { Fault } from '../../../shared/fault.js';
+import { foundClass } from '../founding.js';
+import type { Verb } from '../io.js';
+import { configFor, openSchool } from '../school.js';
+
+/** Makes a real class and prints its administrator's link. */
+export const verb: Verb = {
+  name: 'make-class',
+  usage: 'make-class --name NAME --zone ZONE --nickname NICKNAME [--data DIR]',
+  words: 'makes a class and prints the link of its administrator',
+  async run(args, io) {
+    const { values } = parseArgs({
+      args: [...args],
+      options: {
+        name: { type: 'string' },
+        zone: { type: 'string' },
+        nickname: { type: 'string' },
+        data: { type: 'string' },
+      },
+    });
+    const { name, zone, nickname } = values;
+    if (name === undefined || zone === undefined || nickname === undefined) {
+      throw new Fault(
+        'usage',
+        'Cannot make a class, expected --name, --zone and --nickname',
+        `Use: ${verb.usage}`,
+      );
+    }
+    const config = configFor(io, values.data);
+    const base = config.url?.replace(/\/$/, '') ?? `http://${config.host}:${config.port}`;
+    const school = await openSchool(config, () => base);
+    try {
+      const { classId, administrator } = await foundClass(school.house, { name, zone, nickname });
+      const { link } = await school.house.makeSlip({ classId, person: administrator }, administrator);
+      await io.out(
+        `Class “${name}” (${classId}) is made. Its administrator’s link, shown this once, good for two weeks:\n  ${link}\nStart the server, open the link, and add a tutor and pupils on the roster.\n`,
+      );
+      return 0;
+    } finally {
+      await school.store.close();
+    }
+  },
+};

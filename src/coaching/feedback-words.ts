@@ -21,7 +21,7 @@ export const feedbackWords = catalogue({
     from: 'trade',
     for: 'pupil',
     '8-10': 'To answer you, friends must think and read.',
-    '11-14': 'To answer you, others must read and think for themselves.',
+    '11-14': 'To answer you, others must read, and then think.',
   },
   'question good word': {
     from: 'plain words',

@@ -20,7 +20,7 @@ export const helpWords = catalogue({
     from: 'trade',
     for: 'pupil',
     '8-10':
-      'Here is one about another text. It says: “Dark clouds came over the boats.” We think the men will row home. The clue is the clouds.',
+      'Here is one about another text. It says: “The sky over the boats grew dark.” We think the men will go home. The clue is the dark sky.',
   },
   'predict shared': { from: 'trade', for: 'pupil', '8-10': 'Pick a start. Then you finish it.' },
 
@@ -96,7 +96,7 @@ export const helpWords = catalogue({
     from: 'trade',
     for: 'pupil',
     '8-10':
-      'Here is one about another text. It says: “Ann got up. She fed the hens, the cow and the pig.” Our sum-up: “Ann fed the animals.”',
+      'Here is one about another text. It says: “Father got up. He fed the hens, the cow and the pig.” Our sum-up: “Father fed the animals.”',
   },
   'sum-up shared gaps': {
     from: 'trade',
@@ -115,7 +115,7 @@ export const helpWords = catalogue({
     from: 'trade',
     for: 'pupil',
     '8-10':
-      'Here is one about another text. The sum-up is: “Ann fed the hens.” A friend adds: “She fed the cow too.”',
+      'Here is one about another text. The sum-up is: “Father fed the hens.” A friend adds: “He fed the cow too.”',
   },
   'add shared': { from: 'trade', for: 'pupil', '8-10': 'Pick one thing to do.' },
 

@@ -1,0 +1,125 @@
+import { createServer } from 'node:net';
+import { parseArgs } from 'node:util';
+import { Fault } from '../../../shared/fault.js';
+import type { ClassState } from '../../practice/state.js';
+import { loadEnvFile, settings, type Config } from '../config.js';
+import type { Io, Verb } from '../io.js';
+import { configFor, openSchool } from '../school.js';
+
+/** One thing looked at: fine, or what to do. */
+interface Finding {
+  readonly fine: boolean;
+  readonly words: string;
+}
+
+const fine = (words: string): Finding => ({ fine: true, words });
+const mend = (words: string): Finding => ({ fine: false, words });
+
+/** All settings as they stand, secrets hidden. */
+function settingLines(env: Io['env']): string[] {
+  return settings.map(({ name, secret, default: fallback }) => {
+    const raw = env[name]?.trim();
+    const isSet = raw !== undefined && raw !== '';
+    const value = isSet
+      ? secret
+        ? '(set, hidden)'
+        : raw
+      : fallback === null
+        ? '(not set)'
+        : `${fallback} (default)`;
+    return `  ${name.padEnd(24)}${value}`;
+  });
+}
+
+function portFinding(config: Config): Promise<Finding> {
+  return new Promise((settle) => {
+    const probe = createServer();
+    probe.once('error', (why: NodeJS.ErrnoException) =>
+      settle(
+        mend(
+          `Port ${config.port} on ${config.host} can’t be used (${why.code ?? 'unknown'}): stop what has it, or set TURNSTONE_PORT.`,
+        ),
+      ),
+    );
+    probe.listen(config.port, config.host, () =>
+      probe.close(() => settle(fine(`Port ${config.port} on ${config.host} is free.`))),
+    );
+  });
+}
+
+function classFindings(state: ClassState): Finding[] {
+  const there = Object.values(state.people).filter(({ removed }) => !removed);
+  const has = (role: string): boolean => there.some((one) => one.role === role);
+  const { alarmText, alarmNumber } = state.settings;
+  const found: Finding[] = [];
+  const check = (ok: boolean, good: string, bad: string): number =>
+    found.push(ok ? fine(`${state.name}: ${good}`) : mend(`${state.name}: ${bad}`));
+  check(
+    has('tutor'),
+    'has a tutor.',
+    'has no tutor: add one on the roster, or nobody looks at what is held.',
+  );
+  check(
+    has('safeguarding lead'),
+    'has a safeguarding lead.',
+    'has no safeguarding lead: add one, who is called when a post is worrying.',
+  );
+  check(
+    alarmText !== null,
+    'has the text that a worried child reads.',
+    'has no alarm text: set it with /class set setting:alarm text.',
+  );
+  check(
+    alarmNumber !== null,
+    'has the number that a worried child can call.',
+    'has no alarm number: set it with /class set setting:alarm number.',
+  );
+  return found;
+}
+
+async function folderFindings(config: Config): Promise<Finding[]> {
+  try {
+    const school = await openSchool({ ...config, log: 'silent' }, () => '');
+    try {
+      const classes = await Promise.all(
+        (await school.store.classes()).map((id) => school.house.classes.load(id)),
+      );
+      const count =
+        classes.length === 0
+          ? 'It holds no class so far; start makes an invented one.'
+          : `It holds ${classes.length} class(es).`;
+      return [
+        fine(`The data folder ${config.data} can be used. ${count}`),
+        ...classes.flatMap(classFindings),
+      ];
+    } finally {
+      await school.store.close();
+    }
+  } catch (why) {
+    if (why instanceof Fault) return [mend(`${why.message}. ${why.remedy}`)];
+    throw why;
+  }
+}
+
+/** Looks at settings, data folder, port and classes, and says what a school still has to mend. */
+export const verb: Verb = {
+  name: 'doctor',
+  usage: 'doctor [--data DIR]',
+  words: 'looks at settings, data folder, port and classes, and says what to mend',
+  async run(args, io) {
+    const { values } = parseArgs({ args: [...args], options: { data: { type: 'string' } } });
+    loadEnvFile();
+    await io.out(`Settings\n${settingLines(io.env).join('\n')}\n\n`);
+    const config = configFor(io, values.data);
+    const found = [
+      fine(`Node ${process.versions.node}.`),
+      config.url?.startsWith('http:') && config.host !== '127.0.0.1'
+        ? mend('TURNSTONE_URL begins with http: on a network, use https so that nobody can read along.')
+        : fine('Links are built on an address that fits.'),
+      ...(await folderFindings(config)),
+      await portFinding(config),
+    ];
+    await io.out(`${found.map((one) => `${one.fine ? 'fine ' : 'mend '} ${one.words}`).join('\n')}\n`);
+    return found.every((one) => one.fine) ? 0 : 1;
+  },
+};

@@ -18,7 +18,7 @@ export interface LocalTime extends LocalDate {
 export interface Calendar {
   /** The wall clock of a zone at an instant. */
   local(at: Instant, zone: string): LocalTime;
-  /** The instant of a wall-clock minute; a minute that a daylight-saving change skips gives the first one after it, a doubled one the earlier. */
+  /** The instant of a wall-clock minute; a minute that a daylight-saving change skips gives the one that is as much later as the gap is long, a doubled one the earlier. */
   instant(date: LocalDate, minute: number, zone: string): Instant;
   /** The day a number of days after another. */
   plusDays(date: LocalDate, days: number): LocalDate;

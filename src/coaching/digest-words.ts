@@ -20,6 +20,11 @@ export const digestWords = catalogue({
   'a sum-up': staff('trade', 'sum-up'),
   'a add': staff('plain words', 'addition'),
 
+  'at question': staff('trade', 'questioning'),
+  'at clarify': staff('trade', 'clarifying'),
+  'at sum-up': staff('trade', 'summing up'),
+  'at predict': staff('trade', 'predicting'),
+
   'group line': staff(
     'trade',
     'The group so far: {met} of {tries} typed tries met the mark (level 2 or more).',

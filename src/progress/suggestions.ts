@@ -1,7 +1,8 @@
 import type { PersonId, PostId } from '../../shared/ids.js';
 import { fill } from '../coaching/catalogue.js';
 import { digestWords } from '../coaching/digest-words.js';
-import { doingWords } from './doing-words.js';
+import { strategies } from '../../shared/strategies.js';
+import { doingWords, strategyWords } from './doing-words.js';
 import type { Facts } from './facts.js';
 import { nameOf, quoteOf, shortened } from './quoting.js';
 import { suggestionRules, type Candidate, type SuggestionRule } from './suggestion-rules.js';
@@ -26,10 +27,10 @@ interface Ranked extends Candidate {
 }
 
 function told(facts: Facts, { rule, person, post, figures }: Ranked): Suggestion {
-  const strategy = figures['strategy'];
+  const strategy = strategies.find((one) => one === figures['strategy']);
   const slots = {
     ...figures,
-    ...(typeof strategy === 'string' ? { strategy: doingWords(strategy as never) } : {}),
+    ...(strategy === undefined ? {} : { strategy: strategyWords(strategy) }),
     pupil: nameOf(facts.state, person),
     asker: nameOf(facts.state, post.person),
     quote: shortened(quoteOf(facts.state, post.id), quoted),

@@ -1,6 +1,7 @@
 import type { ClassEvent } from '../../shared/events.js';
 import type { EvidenceRow } from '../../shared/evidence.js';
 import type { ClassId, GroupId, PassageId, PersonId } from '../../shared/ids.js';
+import type { Look } from '../../shared/looks.js';
 import type { Audience, Message } from '../../shared/messages.js';
 import type { Telling, MessageKey } from '../../shared/tellings.js';
 import type { Instant } from '../../shared/time.js';
@@ -12,13 +13,26 @@ export interface Place {
   readonly room: string;
 }
 
-/** One message on its way out: key `class/version/n`. */
+/** One message on its way out: key `class/version/n`, where n is unique in the store. */
 export interface OutboxRow {
   readonly key: string;
   readonly classId: ClassId;
   readonly place: Place;
   readonly telling: Telling;
   readonly at: Instant;
+  /** When sending began, null while it waits; found set after a crash, nobody knows whether it arrived. */
+  readonly sendingAt: Instant | null;
+  /** What the platform calls the message of the same key sent to this place before, for replace and withdraw. */
+  readonly platformId: string | null;
+}
+
+/** A message that couldn't be sent and stops its place until somebody tries it again. */
+export interface StuckRow {
+  readonly key: string;
+  readonly classId: ClassId;
+  readonly place: Place;
+  readonly at: Instant;
+  readonly why: string;
 }
 
 /** A message as the store holds it for display, newest state after replaces; `seq` grows and is unique in the store. */
@@ -27,7 +41,10 @@ export interface ShownMessage {
   readonly key: MessageKey;
   readonly classId: ClassId;
   readonly audience: Audience;
+  /** Where `look` is set, the audience alone; the look's answer takes its place. */
   readonly message: Message;
+  /** The look to take when this is shown, null for a message that stands as it is. */
+  readonly look: Look | null;
   readonly at: Instant;
 }
 
@@ -39,10 +56,17 @@ export interface Commit {
   readonly events: readonly ClassEvent[];
   /** The update's id and the reply to give again for a duplicate; null for the clock's moves. */
   readonly inbox: { readonly updateId: string; readonly reply: string } | null;
-  readonly tellings: readonly { readonly telling: Telling; readonly at: Instant }[];
+  /** `event` is the index of the event that is told; without it the telling counts as about everyone whom the commit is about. */
+  readonly tellings: readonly { readonly telling: Telling; readonly at: Instant; readonly event?: number }[];
   readonly evidence: readonly EvidenceRow[];
   /** When the class next needs the clock, null for never. */
   readonly dueAt: Instant | null;
+}
+
+/** What a batch of commits led to: versions in order, and the indexes of those that had been done before. */
+export interface Committed {
+  readonly versions: readonly number[];
+  readonly duplicates: readonly number[];
 }
 
 export interface EvidenceQuery {
@@ -53,7 +77,7 @@ export interface EvidenceQuery {
   readonly since?: Instant;
 }
 
-/** A signed-in browser. */
+/** A signed-in browser; `id` is a hash of what the browser holds. */
 export interface Session {
   readonly id: string;
   readonly classId: ClassId;
@@ -86,19 +110,21 @@ export interface Store {
   /** Events of a class in order, what people said put back (or `gone`), sealed words as a reference; old forms upcast. */
   events(classId: ClassId, afterVersion?: number): Promise<readonly ClassEvent[]>;
   classes(): Promise<readonly ClassId[]>;
-  /** All commits in one transaction; the new versions in order, or `conflict` for the first that came too late (then nothing is written). */
-  commit(
-    batch: readonly Commit[],
-  ): Promise<{ readonly versions: readonly number[] } | { readonly conflict: ClassId }>;
+  /**
+   * All commits in one transaction; the versions after each in order, or `conflict` for the first that came too late
+   * (then nothing is written). One whose update was seen before writes nothing, is no conflict, and is listed by its
+   * index in `duplicates`; its answer is `reply`.
+   */
+  commit(batch: readonly Commit[]): Promise<Committed | { readonly conflict: ClassId }>;
   /** The stored reply of an update that was seen before, else null. */
   reply(classId: ClassId, updateId: string): Promise<string | null>;
-  /** Notes a refusal's reply, so that a duplicate gets the same answer. */
-  keepReply(classId: ClassId, updateId: string, reply: string, at: Instant): Promise<void>;
+  /** Notes a refusal's reply, so that a duplicate gets the same answer. `by` is whom it answers; without it, any erasure in the class blanks it. */
+  keepReply(classId: ClassId, updateId: string, reply: string, at: Instant, by?: PersonId): Promise<void>;
   /** Classes whose due time has come, earliest first. */
   due(now: Instant): Promise<readonly ClassId[]>;
   nextDue(): Promise<Instant | null>;
 
-  /** Messages of an audience, oldest first, after a sequence number; at most `limit`, the newest where there are more. */
+  /** Messages of exactly this audience, oldest first, after a sequence number; at most `limit`, the newest where there are more. */
   shown(
     classId: ClassId,
     audience: Audience,
@@ -106,12 +132,15 @@ export interface Store {
     limit?: number,
   ): Promise<readonly ShownMessage[]>;
 
-  /** Messages that wait to be sent to a platform; the room needs none, it shows what is stored. */
+  /** Of each place that isn't stuck the message that is next to be sent, longest waiting first; the room needs none, it shows what is stored. */
   outbox(channel: Place['channel'], limit: number): Promise<readonly OutboxRow[]>;
   /** Marks a message as being sent; false where it is marked already. */
   outboxSending(key: string, at: Instant): Promise<boolean>;
   outboxSent(key: string, platformId: string | null): Promise<void>;
   outboxStuck(key: string, why: string): Promise<void>;
+  /** Lets a message that is stuck, or whose sending was cut off, wait again. */
+  outboxAgain(key: string): Promise<void>;
+  stuck(classId: ClassId): Promise<readonly StuckRow[]>;
 
   places(classId: ClassId): Promise<readonly { readonly place: Place; readonly audience: Audience }[]>;
   bindPlace(classId: ClassId, place: Place, audience: Audience): Promise<void>;
@@ -136,7 +165,7 @@ export interface Store {
   exportPerson(classId: ClassId, person: PersonId): Promise<Readonly<Record<string, unknown>>>;
   /** Removes all that a person said, their sealed words, evidence, slips, sessions, identities; blanks messages and replies about them; leaves no byte behind. */
   erasePerson(classId: ClassId, person: PersonId): Promise<void>;
-  /** Lets words said before an instant expire; the number of texts. */
+  /** Lets words said before an instant expire, with the messages and replies that repeat them; the number of texts. Nicknames stay as long as the person. */
   expireSaid(before: Instant): Promise<number>;
   /** A consistent copy of the live store into a file that must not exist. */
   backup(file: string): Promise<void>;

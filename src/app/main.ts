@@ -1,24 +1,6 @@
 import { Fault } from '../../shared/fault.js';
-import { exitCode, type Io, type Verb } from './io.js';
-
-/** Every verb, loaded only when it is used, so that a short command starts fast. */
-const verbs: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = {
-  start: () => import('./verbs/start.js'),
-  read: () => import('./verbs/read.js'),
-  judge: () => import('./verbs/judge.js'),
-  rehearse: () => import('./verbs/rehearse.js'),
-  demo: () => import('./verbs/demo.js'),
-  evaluate: () => import('./verbs/evaluate.js'),
-  train: () => import('./verbs/train.js'),
-  'make-class': () => import('./verbs/make-class.js'),
-  'make-link': () => import('./verbs/make-link.js'),
-  digest: () => import('./verbs/digest.js'),
-  export: () => import('./verbs/export.js'),
-  erase: () => import('./verbs/erase.js'),
-  backup: () => import('./verbs/backup.js'),
-  restore: () => import('./verbs/restore.js'),
-  doctor: () => import('./verbs/doctor.js'),
-};
+import { exitCode, type Io } from './io.js';
+import { allVerbs, verbs } from './verbs.js';
 
 const io: Io = {
   out: (text) =>
@@ -35,8 +17,7 @@ const io: Io = {
 
 async function overview(): Promise<string> {
   const lines = ['usage: npm run -s turnstone -- VERB', ''];
-  for (const load of Object.values(verbs)) {
-    const { verb } = await load();
+  for (const verb of await allVerbs()) {
     lines.push(`  ${verb.usage}`, `      ${verb.words}`);
   }
   return lines.join('\n');

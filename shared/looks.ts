@@ -7,8 +7,8 @@ import { doings } from './strategies.js';
 export const lookShapes = {
   /** A pupil's page: the one next thing, the segment, the talk. */
   turn: {},
-  /** The form of a step. */
-  step: { do: doings, 'question?': 'post', 'to?': 'post', 'post?': 'post' },
+  /** The form of a step; `start` is a stem that was tapped and stands in the form already. */
+  step: { do: doings, 'question?': 'post', 'to?': 'post', 'post?': 'post', 'start?': 'line' },
   /** What came for one person since the last visit, drafts included. */
   'for-you': {},
   'where-are-we': { 'group?': 'group' },

@@ -1,0 +1,9 @@
+import type { Instant } from '../../shared/time.js';
+import { openStore } from './kysely-store.js';
+import { openMemory } from './open-database.js';
+import type { Store } from './store.js';
+
+/** A store in memory, gone when closed: the same code without a file. */
+export async function memoryStore({ now = Date.now }: { readonly now?: () => Instant } = {}): Promise<Store> {
+  return openStore(openMemory(), 'the memory', now);
+}

@@ -32,7 +32,7 @@ export interface HandleTools {
 /** What one move led to. */
 export interface Done {
   readonly events: readonly ClassEvent[];
-  readonly tellings: readonly { readonly telling: Telling; readonly at: Instant }[];
+  readonly tellings: readonly { readonly telling: Telling; readonly at: Instant; readonly event: number }[];
 }
 
 interface Outcome extends Done {
@@ -43,11 +43,11 @@ interface Outcome extends Done {
 /** Evolves event by event, since each is told from the state right after it. */
 function follow(before: ClassState, events: readonly ClassEvent[]): Outcome {
   let state = before;
-  const tellings: { telling: Telling; at: Instant }[] = [];
+  const tellings: { telling: Telling; at: Instant; event: number }[] = [];
   const evidence: EvidenceRow[] = [];
-  for (const event of events) {
+  for (const [index, event] of events.entries()) {
     state = evolve(state, event);
-    for (const telling of tell(state, event)) tellings.push({ telling, at: event.at });
+    for (const telling of tell(state, event)) tellings.push({ telling, at: event.at, event: index });
     evidence.push(...evidenceOf(state, event));
   }
   return { state, events, tellings, evidence };

@@ -1,14 +1,16 @@
 import { randomInt } from 'node:crypto';
+import { slashCommands } from '../../commands/all.js';
 import type { FeedItem, House, Profile, Reply, TypedCommand, Update, Who } from '../../shared/channel.js';
 import { Fault } from '../../shared/fault.js';
 import { asId, type ClassId } from '../../shared/ids.js';
 import type { Judges } from '../../shared/judgements.js';
-import { isLookName, mayLook, readLook } from '../../shared/looks.js';
+import { isLookName, mayLook, readLook, type Look } from '../../shared/looks.js';
 import type { Audience, FieldOption, Message } from '../../shared/messages.js';
 import { readMove, type Act, type Move } from '../../shared/moves.js';
 import { wordsOf } from '../../shared/said.js';
 import type { SuggestionSource } from '../../shared/slash-command.js';
 import type { Calendar, Clock } from '../../shared/time.js';
+import { feedWords } from '../coaching/feed-words.js';
 import { lookAt } from '../looks/look-at.js';
 import { due } from '../practice/due.js';
 import type { Person } from '../practice/state.js';
@@ -48,6 +50,23 @@ export interface OpenHouse extends House {
   passTime(classId: ClassId): Promise<void>;
   /** Calls back after each commit, with what it led to. */
   watch(seen: (classId: ClassId, done: Done) => void): () => void;
+}
+
+/** A look that was told stands in a feed as a card that opens it. */
+function lookCard(audience: Audience, { type, ...fields }: Look): Message {
+  const words = feedWords[type === 'digest' ? 'digestReady' : 'lookReady'].words;
+  const args = Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, String(value)]));
+  return {
+    audience,
+    summary: words,
+    blocks: [
+      {
+        type: 'choices',
+        prompt: words,
+        choices: [{ label: feedWords.openIt.words, action: { kind: 'look', name: type, args } }],
+      },
+    ],
+  };
 }
 
 /** Opens the house over a store. */
@@ -116,6 +135,7 @@ export function openHouse(deps: HouseDeps): OpenHouse {
         store,
         judges: deps.judges,
         when: (instant: number) => whenWords(instant, at, state.settings.zone),
+        commands: slashCommands,
       };
       return { done: true, messages: await lookAt(port, state, who.person, readLook(name, fields), at) };
     } catch (why) {
@@ -217,9 +237,11 @@ export function openHouse(deps: HouseDeps): OpenHouse {
       const rows: ShownMessage[] = [];
       for (const audience of [...audiencesOf(person), ...staff])
         rows.push(...(await store.shown(who.classId, audience, after, 200)));
-      return rows
-        .sort((a, b) => a.seq - b.seq)
-        .map(({ seq, key, at, message }) => ({ seq, key, at, message }));
+      const items: FeedItem[] = [];
+      for (const { seq, key, at, message, look } of rows.sort((a, b) => a.seq - b.seq)) {
+        items.push({ seq, key, at, message: look === null ? message : lookCard(message.audience, look) });
+      }
+      return items;
     },
     listen(who, changed) {
       const seen = (classId: ClassId): void => {

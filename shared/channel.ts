@@ -74,14 +74,51 @@ export interface House {
   /** Makes a slip or staff link for a person of the class, revoking older ones: the secret (shown once), the short code, the link. */
   makeSlip(by: Who, person: PersonId): Promise<{ readonly secret: string; readonly link: string }>;
   now(): Instant;
+
+  /** Who somebody of a platform is with us; null for a stranger. */
+  identify(channel: 'discord' | 'slack', tenant: string, user: string): Promise<Who | null>;
+  /** Ties somebody of a platform to the person of a slip or staff link, or says why not. */
+  join(
+    channel: 'discord' | 'slack',
+    tenant: string,
+    user: string,
+    code: string,
+  ): Promise<Who | { readonly refused: string }>;
+  /** Ties a place of a platform to a group's channel or to the staff of the class; only for who may run the class. */
+  bindPlace(
+    who: Who,
+    channel: 'discord' | 'slack',
+    tenant: string,
+    room: string,
+    audience: Audience,
+  ): Promise<Reply>;
 }
+
+/** One message on its way to a platform. A look that is told comes with its answer's messages. */
+export interface Delivery {
+  readonly tenant: string;
+  readonly room: string;
+  readonly telling: Exclude<Telling, { do: 'show' }>;
+  /** What the platform calls the message of the same key that was sent before, for replace and withdraw. */
+  readonly before: string | null;
+  /** The same for every try of this message; 25 characters. */
+  readonly nonce: string;
+}
+
+/** What became of a delivery: sent (with the platform's id), to be tried again at a time, or stuck until a person acts. */
+export type Delivered =
+  | { readonly sent: string | null }
+  | { readonly again: Instant; readonly why: string }
+  | { readonly stuck: string };
 
 /** A place where people are: the room, Discord, Slack. */
 export interface Channel {
   readonly name: 'room' | 'discord' | 'slack';
   /** Opens for updates; resolves when ready. */
   start(house: House): Promise<void>;
-  /** Sends one message; resolves with the platform's id of it. Throws `Fault` with code 'platform'. */
-  deliver(telling: Telling, audience: Audience, nonce: string): Promise<string | null>;
+  /** Sends, replaces or withdraws one message; never throws for what a platform does. The room has none: it shows what is stored. */
+  deliver?(delivery: Delivery): Promise<Delivered>;
+  /** Whether a message that may have been sent before a crash stands on the platform: its id, null if it doesn't, 'unknown' where history can't be read. */
+  stands?(delivery: Delivery): Promise<{ readonly id: string } | null | 'unknown'>;
   stop(): Promise<void>;
 }

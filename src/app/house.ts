@@ -278,6 +278,29 @@ export function openHouse(deps: HouseDeps): OpenHouse {
       return { secret, link: `${deps.baseUrl()}/in/${secret}` };
     },
     now: () => clock.now(),
+    async identify(channel, tenant, user) {
+      const found = await store.identity(channel, tenant, user);
+      return found && (await personOf(found)) ? { classId: found.classId, person: found.person } : null;
+    },
+    async join(channel, tenant, user, code) {
+      const answer = await doors.signIn(code, `${channel} ${tenant} ${user}`);
+      if ('refused' in answer) return answer;
+      await doors.signOut(answer.session);
+      await store.bindIdentity({ channel, tenant, user, ...answer.who });
+      return answer.who;
+    },
+    async bindPlace(who, channel, tenant, room, audience) {
+      const person = await personOf(who);
+      if (!person || !['tutor', 'teacher', 'administrator'].includes(person.role)) {
+        return refusalReply(
+          who.person,
+          'Cannot bind this place, expected a tutor, teacher or administrator',
+          'Ask one of them.',
+        );
+      }
+      await store.bindPlace(who.classId, { channel, tenant, room }, audience);
+      return { done: true, messages: [note(who.person, feedWords.done.words)] };
+    },
     async passTime(classId) {
       const state = await classes.load(classId);
       const next = due(state);

@@ -48,7 +48,8 @@ export function baseForms(word: string, net: WordNet, zipf: (word: string) => nu
     if (ending === 's' && /(ss|us|is)$/.test(plain)) continue;
     for (const base of cut(plain, ending, instead)) if (net.has(base, part)) found.add(base);
   }
-  const own = net.has(plain, 'noun') || net.has(plain, 'verb') || net.has(plain, 'adj') || net.has(plain, 'adv');
+  const own =
+    net.has(plain, 'noun') || net.has(plain, 'verb') || net.has(plain, 'adj') || net.has(plain, 'adv');
   // "number" is no "more numb": a form that is far more used than its base stands for itself.
   const floor = own ? zipf(plain) - 1 : irregular.length > 0 ? zipf(plain) - 2 : 0;
   const regular = [...found]

@@ -1,3 +1,11 @@
+/** Shares 0..1 that add up to 1 where the word is known. */
+export interface PartShares {
+  readonly noun: number;
+  readonly verb: number;
+  readonly adj: number;
+  readonly adv: number;
+}
+
 /** The word knowledge that text, judging and safety need, read from disk once; every look-up is synchronous and pure. Words are given in lower case. */
 export interface Lexicon {
   /** Zipf frequency (log10 per thousand million words), 0 where unknown. */
@@ -11,6 +19,10 @@ export interface Lexicon {
   syllables(word: string): number;
   /** Base forms by WordNet's rules and exceptions, the word itself where none is found. */
   bases(word: string): readonly string[];
+  /** Share of each part of speech among the word's uses, by WordNet's tag counts; all 0 where the word isn't in it. */
+  partShares(word: string): PartShares;
+  /** Number of senses in WordNet, 0 where the word isn't in it. */
+  senses(word: string): number;
   synonyms(word: string): readonly string[];
   antonyms(word: string): readonly string[];
   /** Broader words up to a depth. */

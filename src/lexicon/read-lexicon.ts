@@ -3,6 +3,7 @@ import { spache } from 'spache';
 import { baseForms } from './base-forms.js';
 import { readFrequencies, type Frequencies } from './frequencies.js';
 import type { Lexicon } from './lexicon.js';
+import { partSharesOf } from './part-shares.js';
 import { relationsOf } from './relations.js';
 import { remember } from './remember.js';
 import { spellingsOf } from './spellings.js';
@@ -56,6 +57,10 @@ export function readLexicon(): Lexicon {
     familiarEarly: remember(inList(earlyWords)),
     syllables: countSyllables,
     bases,
+    partShares: remember((word) => partSharesOf(bases(word)[0] ?? word, net), 5_000),
+    senses: remember((word) =>
+      parts.reduce((sum, part) => sum + net.senses(bases(word)[0] ?? word, part).length, 0),
+    ),
     synonyms: remember(relations.synonyms, 2_000),
     antonyms: remember(relations.antonyms, 2_000),
     hypernyms: remember(relations.hypernyms, 2_000),

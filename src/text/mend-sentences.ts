@@ -24,7 +24,8 @@ function* pieces(text: string, { start, end }: Range): Generator<Range> {
     const at = start + index;
     const after = at + mark.length;
     const before = text.slice(Math.max(start, at - 8), at);
-    if (mark.startsWith('\n') ? !endsLine(text, from, at, after) : mark === '.' && shortForm.test(before)) continue;
+    if (mark.startsWith('\n') ? !endsLine(text, from, at, after) : mark === '.' && shortForm.test(before))
+      continue;
     yield { start: from, end: mark.startsWith('\n') ? at : after };
     from = after;
   }

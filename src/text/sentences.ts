@@ -49,6 +49,8 @@ function partWord(text: string, { start, end }: Range): readonly Range[] {
 /** The parser leaves the stop on words before a small letter, which a child may well put after a full stop. */
 function withoutStop(text: string, { start, end }: Range): Range {
   const word = text.slice(start, end);
-  const kept = /\..*\.$|^(?:mr|mrs|ms|dr|st|prof)\.$/i.test(word) ? word : word.replace(/[^\p{L}\p{N}]+$/u, '');
+  const kept = /\..*\.$|^(?:mr|mrs|ms|dr|st|prof)\.$/i.test(word)
+    ? word
+    : word.replace(/[^\p{L}\p{N}]+$/u, '');
   return { start, end: start + kept.length };
 }

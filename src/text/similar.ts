@@ -34,7 +34,11 @@ function apart(word: string, other: string): number | null {
 }
 
 function plainOf(word: string): string {
-  return word.trim().toLowerCase().replace(/[’‘`´]/g, "'").replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '');
+  return word
+    .trim()
+    .toLowerCase()
+    .replace(/[’‘`´]/g, "'")
+    .replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '');
 }
 
 /** Finds the token that a pupil's word means: as written, then with the same base or stem, then the nearest in spelling and sound; null where none is near. */

@@ -11,8 +11,33 @@ const meaningful = new Set(
   ).split(' '),
 );
 /** Talk about the task, and forms that the list leaves out. */
-const further = ["y'all", 'gonna', 'wanna', 'gotta', 'cuz', 'cos', 'bcuz', 'im', 'dont', 'didnt', 'doesnt', 'isnt'];
-const alsoFurther = ['wasnt', 'wont', 'couldnt', 'thats', 'whats', 'theyre', 'ive', 'ill', 'shes', 'hes', 'em'];
+const further = [
+  "y'all",
+  'gonna',
+  'wanna',
+  'gotta',
+  'cuz',
+  'cos',
+  'bcuz',
+  'im',
+  'dont',
+  'didnt',
+  'doesnt',
+  'isnt',
+];
+const alsoFurther = [
+  'wasnt',
+  'wont',
+  'couldnt',
+  'thats',
+  'whats',
+  'theyre',
+  'ive',
+  'ill',
+  'shes',
+  'hes',
+  'em',
+];
 
 const stopWords: ReadonlySet<string> = new Set([
   ...getStopwords({ language: 'english' }).filter((word) => !meaningful.has(word)),

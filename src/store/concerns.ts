@@ -3,8 +3,6 @@ import type { PersonId, PostId } from '../../shared/ids.js';
 
 /** Fields of events that name one person who acted or is acted upon; lists of people (who is active, who may lead) are no concern of each. */
 const personFields = ['by', 'person', 'pupil', 'leader', 'partner'] as const;
-/** Fields that name a post. A list in `to` names people instead. */
-const postFields = ['post', 'to'] as const;
 
 /** Who an event is about, by name and by whose post it speaks of. */
 export interface Concern {
@@ -19,7 +17,8 @@ export function concernOf(event: ClassEvent): Concern {
     names.flatMap((name) => (typeof fields[name] === 'string' ? [fields[name] as T] : []));
   return {
     persons: strings<PersonId>(personFields).filter((id) => !['clock', 'founder'].includes(id)),
-    posts: strings<PostId>(postFields),
+    // In other events `to` names an audience or people.
+    posts: strings<PostId>(postIn(event) ? ['post', 'to'] : ['post']),
   };
 }
 

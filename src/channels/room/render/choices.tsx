@@ -1,0 +1,60 @@
+import type { Block, Choice } from '../../../../shared/messages.js';
+import { pathOfLook } from '../paths.js';
+import type { RenderContext } from './context.js';
+import { Hidden } from './hidden.js';
+import { plain } from './plain.js';
+
+/** Where an action is posted to. */
+export function postPath(action: { readonly kind: 'move' | 'look'; readonly name: string }): string {
+  return `/${action.kind}/${encodeURIComponent(action.name)}`;
+}
+
+function OneChoice({ choice, context }: { readonly choice: Choice; readonly context: RenderContext }) {
+  const { action } = choice;
+  const look = choice.main ? 'button main' : 'button';
+  const path = action.kind === 'look' ? pathOfLook(action.name, action.args) : null;
+  if (path !== null) {
+    return (
+      <a class={look} href={path}>
+        {plain(choice.label)}
+      </a>
+    );
+  }
+  return (
+    <form method="post" action={postPath(action)} class="choice">
+      <Hidden context={context} args={action.args} />
+      <button type="submit" class={look}>
+        {plain(choice.label)}
+      </button>
+    </form>
+  );
+}
+
+/** Things to press: a link for a look, a small form of its own for a move, so that each works without script. */
+export function Choices({
+  block,
+  context,
+}: {
+  readonly block: Extract<Block, { type: 'choices' }>;
+  readonly context: RenderContext;
+}) {
+  const id = context.newName();
+  const list = (
+    <ul class="choices" {...(block.prompt === null ? {} : { 'aria-labelledby': id })}>
+      {block.choices.map((choice) => (
+        <li class={choice.main ? 'choices-main' : undefined}>
+          <OneChoice choice={choice} context={context} />
+        </li>
+      ))}
+    </ul>
+  );
+  if (block.prompt === null) return list;
+  return (
+    <div>
+      <p class="prompt" id={id}>
+        {plain(block.prompt)}
+      </p>
+      {list}
+    </div>
+  );
+}

@@ -1,0 +1,15 @@
+import type { Child } from 'hono/jsx';
+
+/** A heading at the level that its place in the page asks for. */
+export function Heading({
+  at,
+  id,
+  children,
+}: {
+  readonly at: 2 | 3;
+  readonly id?: string;
+  readonly children?: Child;
+}) {
+  const attributes = id === undefined ? {} : { id };
+  return at === 2 ? <h2 {...attributes}>{children}</h2> : <h3 {...attributes}>{children}</h3>;
+}

@@ -37,9 +37,17 @@ export interface StumbledWord {
   readonly meaning: string | null;
 }
 
-/** The word as it stands in the passage where it was found there, else as the pupil wrote it; null where there is none. */
-function wordAsked(post: Post, row: EvidenceRow | undefined): string | null {
-  const asked = row?.word ?? (post.word === null ? null : wordsOf(post.word));
+/** The word that a clarifying post is about, as the pupil wrote it or tapped it; null where there is none. */
+export function askedWord(state: ClassState, { word, place, passage, stop, do: doing }: Post): string | null {
+  if (word !== null) return wordsOf(word);
+  if (doing !== 'clarify' || place === null) return null;
+  const segment = state.shelf[passage]?.reading.segments[stop]?.text ?? '';
+  return segment.slice(place.start, place.end) || null;
+}
+
+/** The word as it stands in the passage where it was found there, else as it was asked about, in lower case. */
+function wordAsked(state: ClassState, post: Post, row: EvidenceRow | undefined): string | null {
+  const asked = row?.word ?? askedWord(state, post);
   return asked === null || asked.trim() === '' ? null : asked.trim().toLowerCase();
 }
 
@@ -54,7 +62,7 @@ export function stumbledWords(
   const found = new Map<string, { pupils: Set<PersonId>; posts: PostId[] }>();
   for (const post of sentIn(state, null)) {
     if (post.do !== 'clarify' || post.person === null || !here.has(post.person)) continue;
-    const word = wordAsked(post, byPost.get(post.id));
+    const word = wordAsked(state, post, byPost.get(post.id));
     if (word === null) continue;
     const seen = found.get(word) ?? { pupils: new Set<PersonId>(), posts: [] };
     seen.pupils.add(post.person);

@@ -1,0 +1,111 @@
+import type { Block, Message } from '../../shared/messages.js';
+import type { Post } from '../practice/state.js';
+import { digestOf } from '../progress/digest.js';
+import { answer, staff, type Asked } from './asked.js';
+import { choice, choices, form, heading, list, look, move, prose, quotation, typed } from './blocks.js';
+import { findingWords, heldPosts, staffBy, staffQuotation } from './staff-posts.js';
+
+/** Whether a post waits only because everything does. */
+function isSafe(post: Post): boolean {
+  return post.stage.stage === 'held' && post.stage.why === 'everything' && post.findings.length === 0;
+}
+
+function isAlarm(post: Post): boolean {
+  return post.stage.stage === 'held' && post.stage.why === 'alarm';
+}
+
+function safeOnes(asked: Asked, posts: readonly Post[]): readonly Block[] {
+  if (posts.length === 0) return [];
+  const all = posts.map(({ id }) => id).join(',');
+  return [
+    heading(staff('safe title', { many: posts.length })),
+    ...choices(null, [
+      choice(staff('publish all', { many: posts.length }), move('release', { posts: all }), true),
+    ]),
+    ...posts.flatMap((post) => [
+      staffQuotation(asked.state, post),
+      ...choices(null, [
+        choice(staff('publish one'), move('release', { posts: post.id })),
+        choice(staff('look closer'), look('post', { post: post.id })),
+      ]),
+    ]),
+  ];
+}
+
+function doubtfulOne(asked: Asked, post: Post): readonly Block[] {
+  if (post.stage.stage !== 'held') return [];
+  const reasons = [
+    staff(`held ${post.stage.why}`),
+    ...post.findings.map((finding) => findingWords(post, finding)),
+  ];
+  return [
+    staffQuotation(asked.state, post),
+    ...list([...new Set(reasons)]),
+    ...choices(staff('waits since', { when: asked.port.when(post.stage.since) }), [
+      choice(staff('publish one'), move('release', { posts: post.id })),
+      choice(staff('remove'), move('remove', { post: post.id })),
+    ]),
+    form(
+      staff('send back'),
+      move('send-back', { post: post.id }),
+      [typed('text', 'note', staff('note to pupil'), { max: 400 })],
+      staff('send back'),
+    ),
+  ];
+}
+
+/** Words of an alarm stand under "Alarms" alone; here only that something waits. */
+function alarmed(asked: Asked, posts: readonly Post[]): readonly Block[] {
+  const open = Object.values(asked.state.alarms).filter(({ acknowledgedBy }) => acknowledgedBy === null);
+  if (open.length === 0 && posts.length === 0) return [];
+  return [
+    heading(staff('alarms first')),
+    prose(staff('alarms open', { many: open.length })),
+    ...list(posts.map((post) => staffBy(asked.state, post))),
+    ...choices(null, [choice(staff('see alarms'), look('alarms'))]),
+  ];
+}
+
+/** The small weekly check on the judges, and meanings that nobody has confirmed. */
+async function alsoWaiting(asked: Asked): Promise<readonly Block[]> {
+  const rows = await asked.port.store.evidence({ classId: asked.state.id });
+  const digest = digestOf({ state: asked.state, group: null, rows, at: asked.at });
+  const check = digest.check.filter(({ done }) => !done);
+  const words = digest.words.filter(({ meaning }) => meaning === null);
+  return [
+    ...(check.length === 0
+      ? []
+      : [
+          heading(staff('check title')),
+          prose(staff('check why')),
+          ...check.flatMap(({ post, text, nickname, why, level }) => [
+            quotation(text, nickname),
+            ...choices(staff(`check ${why}`, { level: level ?? '?' }), [
+              choice(staff('look closer'), look('post', { post })),
+            ]),
+          ]),
+        ]),
+    ...(words.length === 0
+      ? []
+      : choices(staff('words wait', { many: words.length }), [choice(staff('see words'), look('words'))])),
+  ];
+}
+
+/** What waits for an adult: alarms, then doubtful posts with their reasons, safe ones on one button, then the week's check. */
+export async function waiting(asked: Asked): Promise<readonly Message[]> {
+  const posts = heldPosts(asked.state);
+  const alarms = posts.filter(isAlarm);
+  const safe = posts.filter((post) => isSafe(post));
+  const doubtful = posts.filter((post) => !isSafe(post) && !isAlarm(post));
+  const title = posts.length === 0 ? staff('nothing waits') : staff('waiting title', { many: posts.length });
+  return [
+    answer(asked, title, [
+      heading(title),
+      ...alarmed(asked, alarms),
+      ...(doubtful.length === 0 ? [] : [heading(staff('doubtful title', { many: doubtful.length }))]),
+      ...doubtful.flatMap((post) => doubtfulOne(asked, post)),
+      ...safeOnes(asked, safe),
+      ...(await alsoWaiting(asked)),
+    ]),
+  ];
+}

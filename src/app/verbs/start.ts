@@ -6,6 +6,7 @@ import { demoLinks, makeDemoClass, type DemoLinks } from '../demo-class.js';
 import type { Io, Verb } from '../io.js';
 import { configFor, openSchool, type School } from '../school.js';
 import { startTicker } from '../ticker.js';
+import { parseCommand } from '../typed-command.js';
 
 async function linksOf(school: School, base: string): Promise<DemoLinks | null> {
   const known = await school.store.getNote('demo class');
@@ -58,6 +59,7 @@ export const verb: Verb = {
       trustProxy: config.trustProxy,
       log: school.log,
       slashCommands,
+      readCommand: parseCommand,
     });
     const stopped = new Promise<void>((settle) => {
       process.once('SIGTERM', () => settle());

@@ -5,6 +5,7 @@ const staff = (from: Origin, words: string) => ({ from, for: 'staff', words }) a
 /** What the digest says to staff, in the trade's words. A suggestion has a "text" (what to do) and a "reason" (what shows it). */
 export const digestWords = catalogue({
   'words gone': staff('plain words', '(The words are gone; the number stays.)'),
+  'words sealed': staff('plain words', '(The words of an alarm are sealed.)'),
   'no words kept': staff('plain words', '(Noted in the session without words.)'),
   'name gone': staff('plain words', '(name gone)'),
 

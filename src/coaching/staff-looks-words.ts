@@ -159,11 +159,11 @@ export const staffLooksWords = catalogue({
     'On random posts that you settled, the judges gave your level {same} of {checked} times (weighted kappa: {words}).',
   ),
   'check open': staff('plain words', 'Left to look at this week: {many}.'),
-  led: staff('trade', 'Led {led} times; {posts} posts.'),
-  'led and away': staff('trade', 'Led {led} times; {posts} posts; away now.'),
+  led: staff('trade', 'Led: {led}. Posts: {posts}.'),
+  'led and away': staff('trade', 'Led: {led}. Posts: {posts}. Away now.'),
   'seen so far': staff(
     'trade',
-    'Seen so far: {questions} questions, {answers} replies, {words} words cleared up, {sumUps} sum-ups, {predictions} predictions.',
+    'Seen so far: questions {questions}, replies {replies}, words asked about {words}, sum-ups {sumUps}, predictions {predictions}.',
   ),
   'strategy measure': staff('trade', 'met {met} of {tries} ({low}–{high} %): {verdict}'),
   'verdict weak': staff('trade', 'weak, please confirm'),
@@ -178,7 +178,7 @@ export const staffLooksWords = catalogue({
   'no words': staff('plain words', 'No words yet.'),
   'word asked': staff('plain words', 'Asked by {who}.'),
   'meaning open': staff('trade', 'No confirmed meaning: it does not come back in word review yet.'),
-  'meaning is': staff('trade', 'Meaning: {meaning}'),
+  'meaning is': staff('trade', 'Meaning: {meaning} It comes back after {days} days.'),
   'confirm guess': staff('trade', 'Confirm this meaning'),
   'own meaning': staff('trade', 'A meaning of your own for “{word}”'),
   'meaning label': staff('trade', 'Meaning'),
@@ -274,7 +274,7 @@ export const staffLooksWords = catalogue({
   'hint idle minutes': staff('plain words', '5 to 240'),
 
   // The morning list.
-  'morning title': staff('plain words', 'For {when}'),
+  'morning title': staff('plain words', 'Morning list, {when}'),
   'today nothing': staff('plain words', 'Nothing to do for anybody now.'),
   'today leads': staff('trade', '{who} leads: {what}'),
   'today led': staff('trade', '{who} leads and is done'),

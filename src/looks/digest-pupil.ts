@@ -57,7 +57,7 @@ function seen(
 ): readonly Block[] {
   const line = staff('seen so far', {
     questions: counts.question,
-    answers: counts.answer + counts.add,
+    replies: counts.answer + counts.add,
     words: counts.clarify,
     sumUps: counts['sum-up'],
     predictions: counts.predict,

@@ -50,6 +50,11 @@ function stems(asked: Asked, doing: Doing): readonly Block[] {
   );
 }
 
+/** "Why do you think …?" begins with "Why do you think ". */
+function beginningOf(stem: string): string {
+  return `${stem.replace(/…[^]*$/u, '').trimEnd()} `;
+}
+
 function helpChoice(asked: Asked, doing: Doing): readonly Block[] {
   if (asked.by.role !== 'pupil') return [];
   return choices(null, [
@@ -87,7 +92,7 @@ export function step(asked: Asked, { do: doing, question, to, post, start }: Ste
     ...(on === null || doing !== 'add' ? {} : { to: on.id }),
     ...(where.passage === null || doing === 'answer' ? {} : { stop: String(where.stop) }),
   };
-  const fields = stepFields(asked, doing, segment, start === undefined ? {} : { text: `${start} ` });
+  const fields = stepFields(asked, doing, segment, start === undefined ? {} : { text: beginningOf(start) });
   return [
     answer(asked, title, [
       heading(title),

@@ -44,6 +44,7 @@ function doubtfulOne(asked: Asked, post: Post): readonly Block[] {
     ...choices(staff('waits since', { when: asked.port.when(post.stage.since) }), [
       choice(staff('publish one'), move('release', { posts: post.id })),
       choice(staff('remove'), move('remove', { post: post.id })),
+      choice(staff('look closer'), look('post', { post: post.id })),
     ]),
     form(
       staff('send back'),

@@ -4,7 +4,7 @@ import type { Block, Message } from '../../shared/messages.js';
 import { isShown } from '../practice/lookup.js';
 import { rowsIn } from '../progress/in-group.js';
 import { wordsOfPost } from '../progress/quoting.js';
-import { stumbledWords, type StumbledWord } from '../progress/words-to-review.js';
+import { reviewDays, stumbledWords, type StumbledWord } from '../progress/words-to-review.js';
 import { answer, nameOf, say, staff, type Asked } from './asked.js';
 import {
   choice,
@@ -68,7 +68,11 @@ function forStaff(asked: Asked, words: readonly StumbledWord[]): readonly Block[
   return words.flatMap((word) => [
     heading(word.word),
     prose(staff('word asked', { who: word.pupils.map((person) => nameOf(asked.state, person)).join(', ') })),
-    prose(word.meaning === null ? staff('meaning open') : staff('meaning is', { meaning: word.meaning })),
+    prose(
+      word.meaning === null
+        ? staff('meaning open')
+        : staff('meaning is', { meaning: word.meaning, days: reviewDays.join(', ') }),
+    ),
     ...confirmForms(asked, word),
   ]);
 }

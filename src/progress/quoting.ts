@@ -20,9 +20,10 @@ export function shortened(text: string, most = longest): string {
   return `${cut.slice(0, Math.max(cut.lastIndexOf(' '), most - 30)).trimEnd()}…`;
 }
 
-/** A post as the digest quotes it: its words on one line, or that they are gone. */
+/** A post as the digest quotes it: its words on one line, or that they are gone or sealed. */
 export function quoteOf(state: ClassState, post: PostId | null): string {
   const found = post === null ? undefined : state.posts[post];
+  if (found?.stage.stage === 'held' && found.stage.why === 'alarm') return fill(digestWords['words sealed']);
   const words = found === undefined ? null : wordsOfPost(found);
   if (words !== null) return shortened(words);
   return fill(digestWords[post === null ? 'no words kept' : 'words gone']);

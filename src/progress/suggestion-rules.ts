@@ -33,13 +33,32 @@ function postOf(facts: Facts, row: EvidenceRow | undefined): Post | undefined {
   return row?.post == null ? undefined : facts.state.posts[row.post];
 }
 
+/** Whether a post can be taken up in a session: its words are there, and no adult has stopped it or has yet to look at a doubt. */
+function canBeTakenUp(post: Post): boolean {
+  if (wordsOfPost(post) === null) return false;
+  switch (post.stage.stage) {
+    case 'public':
+    case 'draft':
+    case 'left':
+      return true;
+    case 'held':
+      return post.stage.why === 'everything' || post.stage.why === 'nothing yet';
+    case 'sent back':
+    case 'taken back':
+    case 'removed':
+      return false;
+    default:
+      return post.stage satisfies never;
+  }
+}
+
 function candidate(
   person: PersonId,
   post: Post | undefined,
   strength: number,
   figures: Candidate['figures'] = {},
 ): readonly Candidate[] {
-  return post === undefined || wordsOfPost(post) === null
+  return post === undefined || !canBeTakenUp(post)
     ? []
     : [{ person, post, strength: Math.min(1, Math.max(0, strength)), figures }];
 }
@@ -146,7 +165,11 @@ const notAnswered = eachPupil((facts, person) => {
   const wrote = facts.talk.filter((post) => post.person === person);
   if (wrote.length === 0 || wrote.some((post) => post.do === 'answer' || post.do === 'add')) return [];
   const open = facts.talk.findLast(
-    (post) => post.do === 'question' && post.person !== person && post.person !== null,
+    (post) =>
+      post.do === 'question' &&
+      post.person !== person &&
+      post.person !== null &&
+      post.stage.stage === 'public',
   );
   return candidate(person, open, 0.5);
 });

@@ -5,28 +5,11 @@
 import type { EvidenceRow } from '../../shared/evidence.js';
 import type { GroupId, PersonId, PostId } from '../../shared/ids.js';
 import { wordsOf } from '../../shared/said.js';
-import type { Instant } from '../../shared/time.js';
 import type { ClassState, Post } from '../practice/state.js';
 import { pupilsIn, sentIn } from './in-group.js';
 
 /** Days after the first meeting on which a confirmed word comes back. Ours: about ten meetings make a word known, and these are the first four. */
 export const reviewDays = [1, 3, 7, 21] as const;
-
-const day = 86_400_000;
-
-/**
- * When a word comes back after a review: on to the next interval when it was known, to the first one when it wasn't;
- * null once the last interval is passed. `before` is the interval that led here, null at the first meeting.
- */
-export function nextReview(
-  at: Instant,
-  before: (typeof reviewDays)[number] | null,
-  known: boolean,
-): { readonly days: (typeof reviewDays)[number]; readonly at: Instant } | null {
-  const passed = before === null ? -1 : reviewDays.indexOf(before);
-  const days = reviewDays[known || before === null ? passed + 1 : 0];
-  return days === undefined ? null : { days, at: at + days * day };
-}
 
 /** A word that pupils asked about. */
 export interface StumbledWord {

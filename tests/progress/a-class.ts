@@ -14,7 +14,15 @@ import { said } from '../../shared/said.js';
 import type { Doing, Level } from '../../shared/strategies.js';
 import type { HardWord, SegmentReading } from '../../shared/text.js';
 import { emptyState } from '../../src/practice/empty-state.js';
-import type { ClassState, Group, Person, Post, PostStage, Practice } from '../../src/practice/state.js';
+import type {
+  ClassState,
+  Group,
+  Person,
+  Post,
+  PostStage,
+  Practice,
+  ShelfPassage,
+} from '../../src/practice/state.js';
 
 export const day = 86_400_000;
 /** Monday, 2 November 2026, 08:00 UTC. */
@@ -49,11 +57,16 @@ export function person(id: PersonId, nickname: string, more: Partial<Person> = {
   };
 }
 
-const mooring: Omit<HardWord, 'start'> = {
-  word: 'mooring',
-  difficulty: 0.8,
-  clue: { kind: 'definition', place: { in: 'segment', start: 107, end: 128 } },
-};
+function mooring(text: string): HardWord {
+  const clue = 'a ring set in stone';
+  const start = text.indexOf(clue);
+  return {
+    word: 'mooring',
+    start: text.indexOf('mooring'),
+    difficulty: 0.8,
+    clue: { kind: 'definition', place: { in: 'segment', start, end: start + clue.length } },
+  };
+}
 
 function segment(text: string): SegmentReading {
   const sentences = [...text.matchAll(/[^.?!]+[.?!]/gu)].map((found) => ({
@@ -67,7 +80,7 @@ function segment(text: string): SegmentReading {
       { term: 'harbour', weight: 1 },
       { term: 'tide', weight: 0.6 },
     ],
-    hardWords: text.includes('mooring') ? [{ ...mooring, start: text.indexOf('mooring') }] : [],
+    hardWords: text.includes('mooring') ? [mooring(text)] : [],
     topicSentence: sentences[0] ?? null,
     questions: [{ text: 'Why do the boats wait for the tide?', relationship: 'think and search' }],
   };
@@ -79,33 +92,32 @@ const segments = [
   'By evening the harbour is full again. The crews hang up their wet nets. Nobody speaks much.',
 ];
 
-export const passages: ClassState['shelf'] = Object.fromEntries(
-  [
-    [harbour, 'The Sleeping Harbour'],
-    [lantern, 'A Lantern for the Lane'],
-  ].map(([id, title]) => [
+function onShelf(id: PassageId, title: string): ShelfPassage {
+  return {
     id,
-    {
-      id: asId<PassageId>(id ?? ''),
-      grade: 4,
-      reading: {
-        title: title ?? '',
-        level: {
-          grade: 4.2,
-          range: [3.1, 5.0] as const,
-          ease: 82,
-          formulas: { 'Flesch-Kincaid': 4.2 },
-          words: 240,
-          sentences: 22,
-        },
-        segments: segments.map(segment),
+    grade: 4,
+    reading: {
+      title,
+      level: {
+        grade: 4.2,
+        range: [3.1, 5],
+        ease: 82,
+        formulas: { 'Flesch-Kincaid': 4.2 },
+        words: 240,
+        sentences: 22,
       },
-      gists: {},
-      spareQuestions: {},
-      withdrawn: false,
+      segments: segments.map(segment),
     },
-  ]),
-);
+    gists: {},
+    spareQuestions: {},
+    withdrawn: false,
+  };
+}
+
+export const passages: ClassState['shelf'] = {
+  [harbour]: onShelf(harbour, 'The Sleeping Harbour'),
+  [lantern]: onShelf(lantern, 'A Lantern for the Lane'),
+};
 
 export const openSegment: Extract<Practice, { phase: 'open' }> = {
   phase: 'open',

@@ -9,6 +9,7 @@ import {
   day,
   finch,
   group,
+  held,
   monday,
   plover,
   post,
@@ -87,6 +88,22 @@ describe('Rules for suggestions', () => {
   it('say nothing about a post whose words are gone', () => {
     const gone = post(wren, 'question', '', { text: { kind: 'said', by: wren, gone: 'erased' } });
     expect(suggestionsFor(facts({ posts: [gone] }))).toEqual([]);
+  });
+});
+
+describe('What must not be taken up', () => {
+  it.each([
+    { name: 'waits with a doubt', stage: held('doubtful', at) },
+    { name: 'is an alarm', stage: held('alarm', at) },
+    { name: 'was removed', stage: { stage: 'removed' } as const },
+    { name: 'was taken back', stage: { stage: 'taken back' } as const },
+  ])('a post that $name', ({ stage }) => {
+    const posts = [post(finch, 'question', 'you stupid boat', { stage }), post(wren, 'sum-up', 'boats wait')];
+    const own = tries(finch, 'sum-up', [0, 0, 0, 0, 0]);
+    const stopped = own.posts.map((one) => ({ ...one, stage }));
+    const found = suggestionsFor(facts({ posts: [...posts, ...stopped], rows: own.rows }));
+    expect(found.map(({ pupil }) => pupil)).toEqual(['Wren']);
+    expect(JSON.stringify(found)).not.toContain('stupid');
   });
 });
 

@@ -12,7 +12,7 @@ const people = {
   tutor: 'Plover',
   teacher: 'Heron',
   lead: 'Egret',
-  pupils: ['Wren', 'Finch', 'Teal', 'Dunlin'],
+  pupils: ['Wren', 'Finch', 'Pipit', 'Dunlin'],
 } as const;
 
 export interface DemoLinks {

@@ -15,6 +15,12 @@ import { openHouse, type OpenHouse } from './house.js';
 import { silentLog } from './log.js';
 import { newestQuestion } from './newest-question.js';
 
+/** A passage of a rehearsal; the grade is that of its readers, by the text's own level where left out. */
+export interface RehearsedPassage {
+  readonly text: string;
+  readonly grade?: number;
+}
+
 /** One post of a rehearsal; `at` in milliseconds, `line` where it stood in the file. */
 export interface RehearsedPost {
   readonly line: number;
@@ -57,7 +63,7 @@ export function seeded(seed: number): () => number {
 /** Runs a class through posts with the same handle as the server, an in-memory store and a clock that steps through every due instant. */
 export async function rehearse(
   judges: Judges,
-  passages: readonly { readonly text: string; readonly title?: string }[],
+  passages: readonly RehearsedPassage[],
   posts: readonly RehearsedPost[],
   seed: number,
   ears: RehearsalEars,
@@ -173,7 +179,7 @@ class Run {
   }
 
   async begin(
-    passages: readonly { readonly text: string; readonly title?: string }[],
+    passages: readonly RehearsedPassage[],
     pupils: readonly string[],
   ): Promise<void> {
     const made = await this.#must('founder', {
@@ -211,12 +217,12 @@ class Run {
       if (groups[this.#group]?.open.includes(strategy)) continue;
       await this.#must(this.#staff, { type: 'open-strategy', strategy });
     }
-    for (const { text, title } of passages) {
+    for (const { text, grade } of passages) {
       const before = new Set(Object.keys((await this.#house.classes.load(classId)).shelf));
       const added = await this.#must(this.#staff, {
         type: 'add-passage',
         text,
-        ...(title === undefined ? {} : { title }),
+        ...(grade === undefined ? {} : { grade }),
       });
       const passage = Object.keys(added.shelf).find((id) => !before.has(id)) ?? '';
       await this.#must(this.#staff, {

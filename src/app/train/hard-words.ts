@@ -29,7 +29,11 @@ export function readHardWords(dir: string, lexicon: Lexicon): readonly LabelledW
       .filter((line) => line !== '')
       .map((line) => {
         const [, , sentence = '', word = '', difficulty = ''] = line.trimEnd().split('\t');
-        return { word, features: difficultyFeatures({ word, sentence }, lexicon), difficulty: Number(difficulty) };
+        return {
+          word,
+          features: difficultyFeatures({ word, sentence }, lexicon),
+          difficulty: Number(difficulty),
+        };
       }),
   );
 }

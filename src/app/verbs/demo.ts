@@ -16,7 +16,7 @@ export const verb: Verb = {
     return runRehearsal(
       demoPassages.map(pathOf),
       pathOf('posts/demo.jsonl'),
-      { seed: 4, json: values.json ?? false },
+      { seed: 4, json: values.json ?? false, grade: 5 },
       io,
     );
   },

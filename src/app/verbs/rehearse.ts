@@ -64,10 +64,10 @@ function labelOf({ audience }: Message, nicknames: ReadonlyMap<PersonId, string>
 export async function runRehearsal(
   paths: readonly string[],
   postsPath: string,
-  options: { readonly seed: number; readonly json: boolean },
+  options: { readonly seed: number; readonly json: boolean; readonly grade?: number },
   io: Io,
 ): Promise<number> {
-  const passages = await Promise.all(paths.map(async (path) => ({ text: await readTextFile(path) })));
+  const passages = await Promise.all(paths.map(async (path) => ({ text: await readTextFile(path), ...(options.grade === undefined ? {} : { grade: options.grade }) })));
   const { posts, refused } = await readPosts(postsPath, io);
   if (posts.length === 0) {
     throw new Fault(

@@ -1,0 +1,100 @@
+import {
+  clauseFactNames,
+  clauseFacts,
+  clauseWords,
+  locatorKind,
+  locatorKinds,
+  wordShare,
+  type Locator,
+} from '../../judging/question-locator.js';
+import type { QuestionView } from '../../judging/question-view.js';
+import type { JudgingTools } from '../../judging/tools.js';
+import { fitLogistic } from './fit-logistic.js';
+import { packRows, type Rows } from './rows.js';
+
+const vocabularySize = 700;
+/** Chosen on folds of the training stories among 15, 50 and 170. */
+const ridge = 50;
+
+/** All clauses of all questions as rows, made once and fitted on many parts. */
+export interface ClauseTable {
+  readonly rows: Rows;
+  readonly kinds: Uint8Array;
+  /** 1 where the clause holds the answer. */
+  readonly labels: Uint8Array;
+  /** Question of each clause. */
+  readonly of: Int32Array;
+  readonly vocabulary: readonly string[];
+}
+
+/** Lays out the clauses; `answers` gives null for a question whose answer does not stand in the text. */
+export function clauseTable(
+  views: readonly QuestionView[],
+  answers: readonly (string | null)[],
+  tools: JudgingTools,
+): ClauseTable {
+  const vocabulary = commonWords(views);
+  const column = new Map(vocabulary.map((word, k) => [word, clauseFactNames.length + k]));
+  const rows: (readonly [number, number])[][] = [];
+  const kinds: number[] = [];
+  const labels: number[] = [];
+  const of: number[] = [];
+  views.forEach((view, q) => {
+    const answer = answers[q];
+    const holder = answer == null ? -1 : answerClause(view, answer, tools);
+    view.segment.clauses.forEach((_, i) => {
+      const share = wordShare(view, i);
+      const facts = clauseFacts(view, i).map((fact, k) => [k, fact] as const);
+      const known = [...clauseWords(view, i)].flatMap((word) => (column.has(word) ? [[column.get(word)!, share] as const] : []));
+      rows.push([...facts.filter(([, fact]) => fact !== 0), ...known]);
+      kinds.push(locatorKind(view.wording.opening));
+      labels.push(i === holder ? 1 : 0);
+      of.push(q);
+    });
+  });
+  const width = clauseFactNames.length + vocabulary.length;
+  return { rows: packRows(rows, width), kinds: Uint8Array.from(kinds), labels: Uint8Array.from(labels), of: Int32Array.from(of), vocabulary };
+}
+
+/** Fits the locator on the questions for which `use` holds. */
+export function fitLocator(table: ClauseTable, use: (question: number) => boolean): Locator {
+  const { rows, kinds, labels, of, vocabulary } = table;
+  const counts = Uint8Array.from(of, (q) => (use(q) ? 1 : 0));
+  const weights = fitLogistic({ rows, labels, counts, kinds, kindCount: locatorKinds.length, ridge, free: new Set([0]) });
+  const perKind = (column: number): readonly number[] =>
+    locatorKinds.map((_, kind) => weights[kind * rows.width + column]!);
+  return {
+    facts: Object.fromEntries(clauseFactNames.map((name, k) => [name, perKind(k)])),
+    words: Object.fromEntries(vocabulary.map((word, k) => [word, perKind(clauseFactNames.length + k)])),
+  };
+}
+
+/** The clause that holds most of the answer's own words, its sentence's cover breaking ties; -1 where none holds any. */
+function answerClause(view: QuestionView, answer: string, tools: JudgingTools): number {
+  const asked = new Set(view.terms.map(({ word }) => word.stem));
+  const all = [...tools.analyse(answer).stems.keys()];
+  const fresh = all.filter((stem) => !asked.has(stem));
+  const stems = fresh.length > 0 ? fresh : all;
+  const held = new Array<number>(view.segment.clauses.length).fill(0);
+  for (const stem of stems)
+    for (const c of new Set((view.segment.stems.get(stem) ?? []).map((t) => view.segment.clauseOf[t]!))) held[c]! += 1;
+  let best = -1;
+  let most = 0.3;
+  held.forEach((count, c) => {
+    const worth = count / stems.length + 0.3 * view.sentenceCover[view.segment.clauses[c]!.sentence]!;
+    if (count > 0 && worth > most) [best, most] = [c, worth];
+  });
+  return best;
+}
+
+function commonWords(views: readonly QuestionView[]): readonly string[] {
+  const counts = new Map<string, number>();
+  const seen = new Set<unknown>();
+  for (const { segment } of views) {
+    if (seen.has(segment)) continue;
+    seen.add(segment);
+    for (const { lower } of segment.analysis.tokens) counts.set(lower, (counts.get(lower) ?? 0) + 1);
+  }
+  const sorted = [...counts].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1));
+  return sorted.slice(0, vocabularySize).map(([word]) => word);
+}

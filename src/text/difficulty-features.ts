@@ -26,9 +26,30 @@ const greek = /ph|rh|ps(?=[eyi])|y(?=[^aeiou\b])|x|chr|sth/;
 const kinds: Readonly<Record<string, readonly string[]>> = {
   person: ['person', 'individual', 'someone', 'relative', 'worker', 'leader'],
   'living thing': ['animal', 'plant', 'organism', 'beast', 'mammal', 'bird', 'tree', 'herb'],
-  'thing made': ['artifact', 'instrumentality', 'device', 'structure', 'container', 'clothing', 'building', 'room', 'way'],
+  'thing made': [
+    'artifact',
+    'instrumentality',
+    'device',
+    'structure',
+    'container',
+    'clothing',
+    'building',
+    'room',
+    'way',
+  ],
   'body part': ['body part', 'organ', 'external body part'],
-  stuff: ['substance', 'material', 'compound', 'chemical', 'chemical compound', 'chemical element', 'protein', 'molecule', 'acid', 'enzyme'],
+  stuff: [
+    'substance',
+    'material',
+    'compound',
+    'chemical',
+    'chemical compound',
+    'chemical element',
+    'protein',
+    'molecule',
+    'acid',
+    'enzyme',
+  ],
   food: ['food', 'foodstuff', 'nutrient', 'drink'],
   time: ['time period', 'time unit', 'period', 'period of time'],
   illness: ['disease', 'illness', 'disorder', 'ill health'],
@@ -50,7 +71,14 @@ function contextOf(sentence: string, lower: string, lexicon: Lexicon) {
   const others = (sentence.toLowerCase().match(/[a-z][a-z'-]+/g) ?? []).filter((word) => word !== lower);
   const content = others.filter((word) => !isStopWord(word));
   const zipfs = content.map((word) => lexicon.zipf(word));
-  return { count: others.length, meanZipf: mean(zipfs, 4.2), rare: mean(zipfs.map((zipf) => Number(zipf < 3)), 0.2) };
+  return {
+    count: others.length,
+    meanZipf: mean(zipfs, 4.2),
+    rare: mean(
+      zipfs.map((zipf) => Number(zipf < 3)),
+      0.2,
+    ),
+  };
 }
 
 /** Features of a word by name, each a small number, as the weights file knows them. */
@@ -93,7 +121,10 @@ export function difficultyFeatures(place: WordInPlace, lexicon: Lexicon): Readon
     hyphen: Number(lower.includes('-')),
     'learned beginning': Number(begins.test(lower)),
     'learned letters': Number(greek.test(lower)),
-    'gloss zipf': mean(gloss.map((word) => lexicon.zipf(word)), 3.5),
+    'gloss zipf': mean(
+      gloss.map((word) => lexicon.zipf(word)),
+      3.5,
+    ),
     'rarest gloss word': gloss.length === 0 ? 0 : Math.min(...gloss.map((word) => lexicon.zipf(word))),
     'no gloss': Number(gloss.length === 0),
     'synonym zipf': Math.max(0, ...synonyms.map((word) => lexicon.zipf(word))),

@@ -7,9 +7,9 @@ import { difficultyOf } from './difficulty.js';
 const mostWords = 6;
 /** Difficulty from which a word is hard for readers of a grade. Ours: a setting. */
 const hardFrom: readonly { readonly upTo: number; readonly difficulty: number }[] = [
-  { upTo: 4, difficulty: 0.3 },
-  { upTo: 6, difficulty: 0.34 },
-  { upTo: 8, difficulty: 0.38 },
+  { upTo: 4, difficulty: 0.24 },
+  { upTo: 6, difficulty: 0.27 },
+  { upTo: 8, difficulty: 0.3 },
 ];
 
 /** How hard a word is for a reader, 0..1; the segment and the offset (UTF-16) tell where it stands. */
@@ -23,7 +23,7 @@ export function hardWordDifficulty(
 }
 
 function mayBeHard(token: Token, lexicon: Lexicon, grade: number): boolean {
-  if (!token.content || token.name || token.lower.length < 4) return false;
+  if (!token.content || token.name || token.lower.length < 4 || /\d/.test(token.lower)) return false;
   return !(grade <= 4
     ? lexicon.familiar(token.lower) && lexicon.zipf(token.lower) > 3.5
     : lexicon.familiar(token.lower));

@@ -4,13 +4,13 @@ import type { Analysis, Token } from './analysis.js';
 
 const mostTerms = 8;
 /** Weights under this share of the heaviest are noise. Ours, by eye on the open half of fixtures/sets/topics. */
-const leastWeight = 0.25;
+const leastWeight = 0.3;
 /** Part of a word's weight that doesn't hang on its being a noun, and what is left to a name. */
 const withoutNoun = 0.35;
 const nameShare = 0.6;
 /** Zipf frequency of the commonest words; rarity is how far below it a word stays. */
 const commonest = 7.5;
-const passageShare = 0.5;
+const passageShare = 0.15;
 
 interface Group {
   readonly base: string;
@@ -41,7 +41,8 @@ function groupTokens(tokens: readonly Token[], lexicon: Lexicon): ReadonlyMap<st
 function weigh(group: Group, inPassage: number, lexicon: Lexicon): number {
   const noun = lexicon.partShares(group.base).noun;
   const rarity = Math.max(0.5, commonest - lexicon.zipf(group.base)) / commonest;
-  const often = group.count + passageShare * Math.log2(1 + Math.max(0, inPassage - group.count));
+  // The tenth time a word comes adds less than the second.
+  const often = Math.sqrt(group.count) + passageShare * Math.log2(1 + Math.max(0, inPassage - group.count));
   return often * rarity * (group.name ? nameShare : withoutNoun + (1 - withoutNoun) * noun);
 }
 

@@ -61,8 +61,10 @@ export function openFakeHouse(): FakeHouse {
       const text = fields['text'] ?? '';
       if (text.includes('refuse me'))
         return { done: false, messages: [note(who, 'This part has closed. Go to the next part.')] };
-      state.drafts.set(who.person, { text, do: fields['do'] ?? 'question' });
-      return { done: true, messages: [feedback(who, { text, do: fields['do'] ?? 'question' })] };
+      const draft = { text, do: fields['do'] ?? 'question' };
+      state.drafts.set(who.person, draft);
+      say(feedback(who, draft));
+      return { done: true, messages: [feedback(who, draft)] };
     }
     if (update.move === 'post-draft') {
       const draft = state.drafts.get(who.person);

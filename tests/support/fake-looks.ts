@@ -14,26 +14,45 @@ type FakeLook = (
   state: FakeState,
 ) => readonly Message[];
 
-const turn: FakeLook = (who) => [
-  message(own(who), 'The limpet’s home, part 2', [
-    { type: 'heading', text: 'The limpet’s home, part 2' },
-    prose('Finch leads this part. It is open until Thursday at 4.'),
-    { type: 'quotation', text: part, by: null, reading: true },
-    {
-      type: 'choices',
-      prompt: 'Now it is your turn.',
-      choices: [
-        {
-          label: 'Ask a question',
-          action: { kind: 'look', name: 'step', args: { do: 'question' } },
-          main: true,
-        },
-        { label: 'A word is hard', action: { kind: 'look', name: 'step', args: { do: 'clarify' } } },
-        { label: 'Help me', action: { kind: 'move', name: 'ask-help', args: { do: 'question' } } },
-      ],
-    },
-  ]),
-];
+const turn: FakeLook = (who, _fields, { drafts }) => {
+  const draft = drafts.get(who.person);
+  return [
+    message(own(who), 'The limpet’s home, part 2', [
+      { type: 'heading', text: 'The limpet’s home, part 2' },
+      prose('Finch leads this part. It is open until Thursday at 4.'),
+      { type: 'quotation', text: part, by: null, reading: true },
+      {
+        type: 'choices',
+        prompt: 'Now it is your turn.',
+        choices: [
+          {
+            label: 'Ask a question',
+            action: { kind: 'look', name: 'step', args: { do: 'question' } },
+            ...(draft === undefined ? { main: true as const } : {}),
+          },
+          { label: 'A word is hard', action: { kind: 'look', name: 'step', args: { do: 'clarify' } } },
+          { label: 'Help me', action: { kind: 'move', name: 'ask-help', args: { do: 'question' } } },
+        ],
+      },
+      ...(draft === undefined ? [] : feedback(who, draft).blocks),
+      {
+        type: 'choices',
+        prompt: 'Elsewhere',
+        choices: [
+          { label: 'Our words', action: { kind: 'look', name: 'words', args: {} } },
+          { label: 'Where are we?', action: { kind: 'look', name: 'where-are-we', args: {} } },
+        ],
+      },
+      {
+        type: 'form',
+        title: 'Tell a grown-up',
+        action: { kind: 'move', name: 'tell-grown-up', args: {} },
+        fields: [{ kind: 'text', name: 'text', label: 'What is it?', required: false, max: 5000 }],
+        submit: 'Tell a grown-up',
+      },
+    ]),
+  ];
+};
 
 const step: FakeLook = (who, fields) => {
   const doing = fields['do'] ?? 'question';

@@ -1,9 +1,8 @@
 import { Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
-import type { House } from '../../../shared/channel.js';
+import type { FeedItem, House, Who } from '../../../shared/channel.js';
 import { Fault } from '../../../shared/fault.js';
 import type { Assets } from './assets.js';
-import { openFeedTail } from './feed-tail.js';
 import { openJar } from './http/cookies.js';
 import { isFromOwnPage } from './http/form-token.js';
 import { guardHeaders } from './http/headers.js';
@@ -20,7 +19,13 @@ import { visitorFinder } from './visitor.js';
 export const bodyBytes = 300 * 1024;
 
 /** Builds the room's routes over a house; everything that isn't named here is answered with "nothing here". */
-export function buildApp(house: House, options: RoomOptions, assets: Assets, streams: Streams): Hono {
+export function buildApp(
+  house: House,
+  options: RoomOptions,
+  assets: Assets,
+  newest: (who: Who) => Promise<readonly FeedItem[]>,
+  streams: Streams,
+): Hono {
   const app = new Hono();
   const jar = openJar(options.key, options.secureCookies);
   const tickets = openTickets(() => house.now());
@@ -29,7 +34,7 @@ export function buildApp(house: House, options: RoomOptions, assets: Assets, str
     tickets.forget(session);
   };
   const findVisitor = visitorFinder(house, jar, options, ended);
-  const show = openShow({ house, options, newest: openFeedTail(house) }, assets, jar);
+  const show = openShow({ house, options, newest }, assets, jar);
 
   app.use(async (c, next) => {
     for (const [name, value] of Object.entries(guardHeaders)) c.header(name, value);

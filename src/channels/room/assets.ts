@@ -15,9 +15,12 @@ export interface Assets {
   readonly href: (path: string) => string | null;
 }
 
+/** The browser's script, part by part; live is the first and takes the others. */
+const scripts = ['live', 'busy', 'drafts', 'idle', 'news', 'reading', 'small', 'swap'];
+
 /** The browser's script is compiled apart, so when this file runs from its source the built one is taken from dist. */
-function scriptFile(): string {
-  const beside = fileURLToPath(new URL('./browser/live.js', import.meta.url));
+function scriptFile(name: string): string {
+  const beside = fileURLToPath(new URL(`./browser/${name}.js`, import.meta.url));
   const built = beside.replace(/([\\/])src([\\/]channels[\\/])/u, '$1dist$1src$2');
   return existsSync(beside) ? beside : built;
 }
@@ -32,7 +35,9 @@ export function loadAssets(): Assets {
     ['/assets/icon.svg', resolve('#room/icon.svg'), 'image/svg+xml'],
     ['/assets/regular.ttf', resolve(`${face}/400Regular/AtkinsonHyperlegible_400Regular.ttf`), 'font/ttf'],
     ['/assets/bold.ttf', resolve(`${face}/700Bold/AtkinsonHyperlegible_700Bold.ttf`), 'font/ttf'],
-    ['/assets/live.js', scriptFile(), 'text/javascript; charset=utf-8'],
+    ...scripts.map(
+      (name) => [`/assets/${name}.js`, scriptFile(name), 'text/javascript; charset=utf-8'] as const,
+    ),
   ];
   const all = new Map<string, Asset & { readonly href: string }>();
   for (const [path, file, type] of files) {

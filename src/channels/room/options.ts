@@ -1,5 +1,6 @@
 import type { TypedCommand } from '../../../shared/channel.js';
 import type { SlashCommand } from '../../../shared/slash-command.js';
+import type { StreamLimits } from './streams.js';
 
 /** What the room writes to the log: ids, codes and counts only. */
 export interface RoomLog {
@@ -25,6 +26,8 @@ export interface RoomOptions {
   readonly readCommand: (line: string) => TypedCommand;
   /** Minutes without a press after which a session ends on a device that several people use; 30 if left out. */
   readonly idleMinutes?: number;
+  /** Limits of live pages; `streamLimits` if left out. */
+  readonly live?: StreamLimits;
   /** Requests of other channels that arrive at the same port, by their exact path; they verify themselves. */
   readonly guests?: Readonly<Record<string, (request: Request) => Promise<Response>>>;
 }

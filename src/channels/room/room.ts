@@ -6,6 +6,7 @@ import type { Channel, House } from '../../../shared/channel.js';
 import { Fault } from '../../../shared/fault.js';
 import { buildApp } from './app.js';
 import { loadAssets } from './assets.js';
+import { openFeedTail } from './feed-tail.js';
 import type { RoomOptions } from './options.js';
 import { openStreams, type Streams } from './streams.js';
 
@@ -29,8 +30,9 @@ export function roomChannel(options: RoomOptions): Channel & { readonly url: () 
   return {
     name: 'room',
     async start(house: House) {
-      streams = openStreams(house);
-      const app = buildApp(house, options, loadAssets(), streams);
+      const newest = openFeedTail(house);
+      streams = openStreams(house, newest, options.live);
+      const app = buildApp(house, options, loadAssets(), newest, streams);
       const opened = createAdaptorServer({
         fetch: app.fetch,
         createServer,

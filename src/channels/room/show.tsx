@@ -11,6 +11,7 @@ import { backOf, type PageTools } from './pages/page.js';
 import { CodeForm } from './pages/sign-in.js';
 import { Answer, asksMore, Leftover, Trouble } from './pages/shown.js';
 import { openContext, type Kept } from './render/context.js';
+import { written } from './render/written.js';
 import type { SignedIn, Visitor } from './visitor.js';
 import { say, type RoomWord } from './words.js';
 
@@ -32,16 +33,10 @@ export interface Show {
     title: string,
     content: JSX.Element,
     status: Status,
-  ): Promise<Response>;
+  ): Response;
   /** A short page that says what is the matter. */
-  notice(
-    c: Context,
-    visitor: Visitor | null,
-    title: RoomWord,
-    words: RoomWord,
-    status: Status,
-  ): Promise<Response>;
-  signIn(c: Context, visitor: Visitor, note: RoomWord | null, again?: Again): Promise<Response>;
+  notice(c: Context, visitor: Visitor | null, title: RoomWord, words: RoomWord, status: Status): Response;
+  signIn(c: Context, visitor: Visitor, note: RoomWord | null, again?: Again): Response;
   /** The page behind an address, with the answer to what was just done or with what went wrong; null where there is no such page. */
   page(
     c: Context,
@@ -51,9 +46,9 @@ export interface Show {
     again: Again | null,
   ): Promise<Response | null>;
   /** What went wrong and what was typed, where there is no page to go back to. */
-  stuck(c: Context, visitor: SignedIn, again: Again): Promise<Response>;
+  stuck(c: Context, visitor: SignedIn, again: Again): Response;
   /** An answer on a page of its own. */
-  answer(c: Context, visitor: SignedIn, back: URL, reply: Reply): Promise<Response>;
+  answer(c: Context, visitor: SignedIn, back: URL, reply: Reply): Response;
 }
 
 /** What people read of a message where there is no place for its blocks. */
@@ -91,6 +86,7 @@ export function openShow(tools: PageTools, assets: Assets, jar: Jar): Show {
     content: string,
     status: Status,
     back: string,
+    seq?: number,
   ): Response => {
     const page = frame({
       title,
@@ -101,6 +97,7 @@ export function openShow(tools: PageTools, assets: Assets, jar: Jar): Show {
       back,
       idleMinutes: tools.options.idleMinutes ?? 30,
       content,
+      seq,
     });
     c.header('Cache-Control', 'no-store');
     return c.html(page, status);
@@ -110,19 +107,19 @@ export function openShow(tools: PageTools, assets: Assets, jar: Jar): Show {
     openContext('answer', { token: visitor.token, back, kept: null, scribe: false, headings: 2 });
 
   const show: Show = {
-    async plainPage(c, visitor, title, content, status) {
-      return write(c, visitor, title, String(content), status, '/');
+    plainPage(c, visitor, title, content, status) {
+      return write(c, visitor, title, written(content), status, '/');
     },
-    async notice(c, visitor, title, words, status) {
+    notice(c, visitor, title, words, status) {
       const content = (
         <>
           <p>{say(words)}</p>
           <BackHome />
         </>
       );
-      return write(c, visitor, say(title), String(content), status, '/');
+      return write(c, visitor, say(title), written(content), status, '/');
     },
-    async signIn(c, visitor, note, again) {
+    signIn(c, visitor, note, again) {
       const context = openContext('in', {
         token: visitor.token,
         back: '/',
@@ -144,26 +141,34 @@ export function openShow(tools: PageTools, assets: Assets, jar: Jar): Show {
           {texts.length > 0 ? <Leftover texts={texts} /> : null}
         </>
       );
-      return write(c, visitor, say('come in title'), String(content), again?.status ?? 200, '/');
+      return write(c, visitor, say('come in title'), written(content), again?.status ?? 200, '/');
     },
     async page(c, visitor, url, answer, again) {
       let found = false;
       const kept = again?.kept ?? null;
-      const page = await findPage({ tools, visitor, url, kept, found: () => (found = true) });
+      const page = await findPage({ tools, visitor, url, kept, answer, found: () => (found = true) });
       if (page === null) return null;
       if (page.instead !== undefined) return c.redirect(page.instead, 303);
-      const content = String(<>{page.content}</>);
+      const content = written(<>{page.content}</>);
       const texts = found ? [] : typedWords(kept);
-      const above = String(
+      const above = written(
         <>
           {again ? <Trouble words={again.words} hasForm={found || texts.length > 0} /> : null}
           {texts.length > 0 ? <Leftover texts={texts} /> : null}
           {answer ? <Answer reply={answer} context={contextOf(visitor, backOf(url))} /> : null}
         </>,
       );
-      return write(c, visitor, page.title, above + content, again?.status ?? page.status ?? 200, backOf(url));
+      return write(
+        c,
+        visitor,
+        page.title,
+        above + content,
+        again?.status ?? page.status ?? 200,
+        backOf(url),
+        page.seq,
+      );
     },
-    async stuck(c, visitor, { words, kept, status }) {
+    stuck(c, visitor, { words, kept, status }) {
       const texts = typedWords(kept);
       const content = (
         <>
@@ -172,9 +177,9 @@ export function openShow(tools: PageTools, assets: Assets, jar: Jar): Show {
           <BackHome />
         </>
       );
-      return write(c, visitor, say('trouble title'), String(content), status, '/');
+      return write(c, visitor, say('trouble title'), written(content), status, '/');
     },
-    async answer(c, visitor, back, reply) {
+    answer(c, visitor, back, reply) {
       const title = visitor.profile.role === 'pupil' ? say('step title') : say('answer');
       const content = (
         <>
@@ -186,7 +191,7 @@ export function openShow(tools: PageTools, assets: Assets, jar: Jar): Show {
           </p>
         </>
       );
-      return write(c, visitor, title, String(content), 200, backOf(back));
+      return write(c, visitor, title, written(content), 200, backOf(back));
     },
   };
   return show;

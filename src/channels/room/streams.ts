@@ -1,5 +1,5 @@
 import type { SSEStreamingApi } from 'hono/streaming';
-import type { House, Who } from '../../../shared/channel.js';
+import type { FeedItem, House, Who } from '../../../shared/channel.js';
 
 /** Open pages that are told when something changed. */
 export interface Streams {
@@ -29,7 +29,11 @@ interface Open {
 }
 
 /** Opens the board of live pages. What is told is only "something changed" and the newest number of the feed. */
-export function openStreams(house: House, limits: StreamLimits = streamLimits): Streams {
+export function openStreams(
+  house: House,
+  newest: (who: Who) => Promise<readonly FeedItem[]>,
+  limits: StreamLimits = streamLimits,
+): Streams {
   const open = new Set<Open>();
 
   const makeRoom = (session: string): void => {
@@ -41,7 +45,6 @@ export function openStreams(house: House, limits: StreamLimits = streamLimits): 
   return {
     async serve(stream, session, who) {
       makeRoom(session);
-      let seq = 0;
       let wake: () => void = () => undefined;
       let changed = false;
       let ended = false;
@@ -71,7 +74,7 @@ export function openStreams(house: House, limits: StreamLimits = streamLimits): 
         await stream.write('retry: 2000\n\n');
         const tell = async (): Promise<void> => {
           changed = false;
-          seq = (await house.feed(who, seq)).at(-1)?.seq ?? seq;
+          const seq = (await newest(who)).at(-1)?.seq ?? 0;
           await stream.writeSSE({ event: 'changed', data: String(seq), id: String(seq) });
         };
         await tell();

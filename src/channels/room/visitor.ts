@@ -59,7 +59,8 @@ export function visitorFinder(
       jar.dropSession(c);
       return outside(c, false);
     }
-    if (c.req.header(newsHeader) === undefined && now - cookie.seenAt > renewAfter) {
+    const present = c.req.header(newsHeader) === undefined && c.req.path !== '/live';
+    if (present && now - cookie.seenAt > renewAfter) {
       await jar.writeSession(c, { ...cookie, seenAt: now });
     }
     return { kind: 'in', cookie, profile, bound: cookie.id, token: formToken(options.key, cookie.id) };

@@ -18,7 +18,6 @@ export function textOfUpload(bytes: Uint8Array): string {
   } catch {
     throw notText();
   }
-  // eslint-disable-next-line no-control-regex -- what no text file holds; tab, line ends and form feed may stand
   if (/[\u0000-\u0008\u000b\u000e-\u001f\u007f]/u.test(text)) throw notText();
   return text;
 }
@@ -28,7 +27,7 @@ function notText(): Fault {
   return new Fault('bad input', message.replace(/\.$/u, ''), remedy);
 }
 
-/** Reads a posted form; ticks of one name are joined by commas. Throws `Fault` where it can't be read. */
+/** Reads a posted form; ticks of one name are joined by commas, and a file goes before what was typed under the same name. Throws `Fault` where it can't be read. */
 export async function readForm(c: Context): Promise<PostedForm> {
   let body: Record<string, string | File | (string | File)[]>;
   try {
@@ -42,10 +41,13 @@ export async function readForm(c: Context): Promise<PostedForm> {
   for (const [name, value] of Object.entries(body).slice(0, maxFields)) {
     if (!/^_?[a-zA-Z][a-zA-Z-]{0,39}$/.test(name)) continue;
     const parts: string[] = [];
+    let upload = '';
     for (const part of Array.isArray(value) ? value : [value]) {
-      parts.push(typeof part === 'string' ? part : textOfUpload(new Uint8Array(await part.arrayBuffer())));
+      if (typeof part === 'string') parts.push(part);
+      else upload = textOfUpload(new Uint8Array(await part.arrayBuffer()));
     }
-    (name.startsWith('_') ? own : fields)[name] = parts.filter((part) => part !== '').join(',');
+    (name.startsWith('_') ? own : fields)[name] =
+      upload === '' ? parts.filter((part) => part !== '').join(',') : upload;
   }
   return { fields, own };
 }

@@ -1,9 +1,10 @@
-import { html, raw } from 'hono/html';
+import { raw } from 'hono/html';
 import type { JSX } from 'hono/jsx/jsx-runtime';
 import type { Assets } from '../assets.js';
 import { classesOf, type PageLook } from '../page-look.js';
 import { openContext } from '../render/context.js';
 import { plain } from '../render/plain.js';
+import { written } from '../render/written.js';
 import type { SignedIn, Visitor } from '../visitor.js';
 import { say } from '../words.js';
 import { GrownUp } from './grown-up.js';
@@ -19,6 +20,8 @@ export interface FrameProps {
   readonly idleMinutes: number;
   /** The page's content, already written. */
   readonly content: string;
+  /** The newest number of the feed that stands in it. */
+  readonly seq: number | undefined;
 }
 
 function Menu({ visitor, path }: { readonly visitor: SignedIn; readonly path: string }) {
@@ -49,8 +52,9 @@ function SignOut({ token }: { readonly token: string }) {
 }
 
 /** What the script needs to know of the page, in attributes, since nothing stands inline. */
-function scriptData(visitor: Visitor | null, idleMinutes: number): Readonly<Record<string, string>> {
+function scriptData({ visitor, idleMinutes, seq }: FrameProps): Readonly<Record<string, string>> {
   const words = {
+    ...(seq === undefined ? {} : { 'data-seq': String(seq) }),
     'data-read-to-me': say('read to me'),
     'data-stop-reading': say('stop reading'),
     'data-read-my-words': say('read my words'),
@@ -62,7 +66,8 @@ function scriptData(visitor: Visitor | null, idleMinutes: number): Readonly<Reco
     : { ...words, 'data-idle-minutes': String(idleMinutes) };
 }
 
-function Frame({ title, visitor, look, assets, path, back, idleMinutes, content }: FrameProps): JSX.Element {
+function Frame(props: FrameProps): JSX.Element {
+  const { title, visitor, look, assets, path, back, content } = props;
   const inside = visitor?.kind === 'in' ? visitor : null;
   const script = assets.href('/assets/live.js');
   return (
@@ -79,7 +84,7 @@ function Frame({ title, visitor, look, assets, path, back, idleMinutes, content 
       </head>
       <body
         class={inside ? `role-${inside.profile.role.replace(' ', '-')}` : 'outside'}
-        {...scriptData(visitor, idleMinutes)}
+        {...scriptData(props)}
       >
         <a class="skip" href="#page">
           {say('skip to page')}
@@ -129,5 +134,5 @@ function Frame({ title, visitor, look, assets, path, back, idleMinutes, content 
 
 /** A whole page as text. */
 export function frame(props: FrameProps): string {
-  return String(html`<!doctype html>${raw(String(<Frame {...props} />))}`);
+  return `<!doctype html>${written(<Frame {...props} />)}`;
 }

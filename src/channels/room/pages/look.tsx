@@ -1,4 +1,6 @@
 import { mayLook, type LookName } from '../../../../shared/looks.js';
+import { plain } from '../render/plain.js';
+import { titled, withoutStanding } from '../render/standing.js';
 import { say, type RoomWord } from '../words.js';
 import type { Ask, Page } from './page.js';
 import { contextFor, FeedView, Messages, Region } from './region.js';
@@ -59,13 +61,23 @@ export async function lookPage(
     look === 'waiting'
       ? (await tools.newest(profile)).filter(({ message }) => message.audience.to === 'staff')
       : null;
+  const { title, messages } = titled(
+    profile.role === 'pupil' ? reply.messages.map(withoutStanding) : reply.messages,
+  );
+  const tray =
+    look === 'for-you'
+      ? (await tools.newest(profile)).filter(({ message }) => message.audience.to === 'person').reverse()
+      : [];
   return {
-    title: say(titles[look]),
+    title: title === null ? say(titles[look]) : plain(title),
     status: reply.done ? 200 : 404,
     content: (
       <>
         <Region name={look} quiet={look === 'step' || !reply.done}>
-          <Messages messages={reply.messages} context={contextFor(ask, look)} />
+          <Messages messages={messages} context={contextFor(ask, look, 2, { title })} />
+          {tray.length === 0 ? null : (
+            <FeedView items={tray} context={contextFor(ask, 'tray', 2, { mains: false })} />
+          )}
         </Region>
         {printed.includes(look) && reply.done ? <p class="no-print" data-print={say('print')} /> : null}
         {notes === null ? null : (
@@ -89,11 +101,10 @@ export async function lookPage(
   };
 }
 
-/** The talk of the groups, for staff. */
+/** The talk: a pupil's group, or for a tutor all groups. */
 export async function talkPage(ask: Ask): Promise<Page> {
   const { profile } = ask.visitor;
-  if (profile.role === 'pupil') return { title: say('talk'), content: <></>, instead: '/#talk' };
-  if (!mayLook.waiting.includes(profile.role)) return notYours();
+  if (!mayLook.turn.includes(profile.role) && !mayLook.waiting.includes(profile.role)) return notYours();
   const talk = (await ask.tools.newest(profile)).filter(({ message }) => message.audience.to === 'channel');
   return {
     title: say('talk'),
@@ -102,7 +113,7 @@ export async function talkPage(ask: Ask): Promise<Page> {
         {talk.length === 0 ? (
           <p>{say('no talk')}</p>
         ) : (
-          <FeedView items={talk} context={contextFor(ask, 'talk')} />
+          <FeedView items={talk} context={contextFor(ask, 'talk', 2, { mains: false })} />
         )}
       </Region>
     ),

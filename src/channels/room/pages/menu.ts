@@ -13,6 +13,8 @@ const item = (path: string, word: RoomWord, look: LookName): MenuItem => ({ path
 
 const pupilMenu: readonly MenuItem[] = [
   item('/', 'my page', 'turn'),
+  item('/talk', 'talk', 'turn'),
+  item('/for-you', 'for you', 'for-you'),
   item('/words', 'words', 'words'),
   item('/where', 'where', 'where-are-we'),
   { path: '/page', word: 'how it looks', who: ['pupil'] },

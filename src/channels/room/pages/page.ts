@@ -1,5 +1,5 @@
 import type { JSX } from 'hono/jsx/jsx-runtime';
-import type { FeedItem, House, Who } from '../../../../shared/channel.js';
+import type { FeedItem, House, Reply, Who } from '../../../../shared/channel.js';
 import type { RoomOptions } from '../options.js';
 import type { Kept } from '../render/context.js';
 import type { SignedIn } from '../visitor.js';
@@ -18,6 +18,8 @@ export interface Ask {
   readonly url: URL;
   readonly kept: Kept | null;
   readonly found: () => void;
+  /** What was just answered; it stands above the page. */
+  readonly answer: Reply | null;
 }
 
 /** What stands in the frame. */
@@ -25,6 +27,8 @@ export interface Page {
   readonly title: string;
   readonly content: JSX.Element;
   readonly status?: 200 | 403 | 404 | 422;
+  /** The newest number of the feed that the page shows, so that the script knows whether it missed something. */
+  readonly seq?: number;
   /** Where to go instead. */
   readonly instead?: string;
 }

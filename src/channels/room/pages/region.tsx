@@ -2,12 +2,18 @@ import type { Child } from 'hono/jsx';
 import type { FeedItem } from '../../../../shared/channel.js';
 import type { Message } from '../../../../shared/messages.js';
 import { openContext, type RenderContext } from '../render/context.js';
+import { withoutStanding } from '../render/standing.js';
 import { MessageView } from '../render/message.js';
 import { say } from '../words.js';
 import { backOf, type Ask } from './page.js';
 
 /** What blocks of one region of a page need; `name` keeps its element ids apart from those of others. */
-export function contextFor(ask: Ask, name: string, headings: 2 | 3 = 2): RenderContext {
+export function contextFor(
+  ask: Ask,
+  name: string,
+  headings: 2 | 3 = 2,
+  more: { readonly title?: string | null; readonly mains?: boolean } = {},
+): RenderContext {
   return openContext(name, {
     token: ask.visitor.token,
     back: backOf(ask.url),
@@ -15,6 +21,8 @@ export function contextFor(ask: Ask, name: string, headings: 2 | 3 = 2): RenderC
     scribe: ask.visitor.profile.role === 'pupil',
     headings,
     found: ask.found,
+    mains: headings === 2,
+    ...more,
   });
 }
 
@@ -46,7 +54,12 @@ export function FeedView({
   return (
     <>
       {items.map(({ message, seq, at }) => (
-        <MessageView message={message} context={context} seq={seq} at={at} />
+        <MessageView
+          message={context.scribe ? withoutStanding(message) : message}
+          context={context}
+          seq={seq}
+          at={at}
+        />
       ))}
     </>
   );

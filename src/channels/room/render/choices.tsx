@@ -9,9 +9,16 @@ export function postPath(action: { readonly kind: 'move' | 'look'; readonly name
   return `/${action.kind}/${encodeURIComponent(action.name)}`;
 }
 
+/** Long arguments are sent apart, since an address-like encoding makes them up to three times as long. */
+export function encodingOf(args: Readonly<Record<string, string>>): {
+  readonly enctype?: 'multipart/form-data';
+} {
+  return Object.values(args).some((value) => value.length > 5000) ? { enctype: 'multipart/form-data' } : {};
+}
+
 function OneChoice({ choice, context }: { readonly choice: Choice; readonly context: RenderContext }) {
   const { action } = choice;
-  const look = choice.main ? 'button main' : 'button';
+  const look = choice.main && context.mains ? 'button main' : 'button';
   const path = action.kind === 'look' ? pathOfLook(action.name, action.args) : null;
   if (path !== null) {
     return (
@@ -21,7 +28,7 @@ function OneChoice({ choice, context }: { readonly choice: Choice; readonly cont
     );
   }
   return (
-    <form method="post" action={postPath(action)} class="choice">
+    <form method="post" action={postPath(action)} class="choice" {...encodingOf(action.args)}>
       <Hidden context={context} args={action.args} />
       <button type="submit" class={look}>
         {plain(choice.label)}
@@ -42,7 +49,7 @@ export function Choices({
   const list = (
     <ul class="choices" {...(block.prompt === null ? {} : { 'aria-labelledby': id })}>
       {block.choices.map((choice) => (
-        <li class={choice.main ? 'choices-main' : undefined}>
+        <li class={choice.main && context.mains ? 'choices-main' : undefined}>
           <OneChoice choice={choice} context={context} />
         </li>
       ))}

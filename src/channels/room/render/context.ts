@@ -20,6 +20,10 @@ export interface RenderContext {
   readonly scribe: boolean;
   /** The heading level at which headings of a message stand. */
   readonly headings: 2 | 3;
+  /** What heads the page, so that a form needn't say it again. */
+  readonly title: string | null;
+  /** Whether there is one next thing to do here, drawn large; what came earlier has none. */
+  readonly mains: boolean;
   /** Told which of what was kept found its form again. */
   readonly found: () => void;
 }
@@ -27,12 +31,15 @@ export interface RenderContext {
 /** A context for one region; the prefix keeps element ids apart when regions are swapped one by one. */
 export function openContext(
   prefix: string,
-  rest: Pick<RenderContext, 'token' | 'back' | 'kept' | 'scribe' | 'headings'> & {
-    readonly found?: () => void;
-  },
+  rest: Pick<RenderContext, 'token' | 'back' | 'kept' | 'scribe' | 'headings'> &
+    Partial<Pick<RenderContext, 'title' | 'mains'>> & {
+      readonly found?: () => void;
+    },
 ): RenderContext {
   let count = 0;
   return {
+    title: null,
+    mains: true,
     ...rest,
     found: rest.found ?? (() => undefined),
     newId: () => crypto.randomUUID(),

@@ -1,6 +1,6 @@
 import type { Action, Block } from '../../../../shared/messages.js';
 import { say } from '../words.js';
-import { postPath } from './choices.js';
+import { encodingOf, postPath } from './choices.js';
 import type { Kept, RenderContext } from './context.js';
 import { FieldView } from './field.js';
 import { Heading } from './heading.js';
@@ -29,18 +29,19 @@ export function FormView({
   const kept = keptFor(context.kept, block.action);
   if (kept) context.found();
   const large = block.fields.some((field) => field.kind === 'file' || ('max' in field && field.max > 5000));
+  const main = block.main && context.mains;
   const names = new Set(block.fields.map(({ name }) => name));
   const args = Object.fromEntries(Object.entries(block.action.args).filter(([name]) => !names.has(name)));
   return (
     <form
       method="post"
       action={postPath(block.action)}
-      class={block.main ? 'form form-main' : 'form'}
+      class={main ? 'form form-main' : 'form'}
       aria-labelledby={id}
-      {...(large ? { enctype: 'multipart/form-data' } : {})}
+      {...(large ? { enctype: 'multipart/form-data' } : encodingOf(args))}
       {...(kept ? { id: 'kept' } : {})}
     >
-      <Heading at={context.headings} id={id}>
+      <Heading at={context.headings} id={id} unseen={block.title === context.title}>
         {plain(block.title)}
       </Heading>
       <Hidden context={context} args={args} />
@@ -53,7 +54,7 @@ export function FormView({
           <span>{say('scribed')}</span>
         </label>
       ) : null}
-      <button type="submit" class={block.main ? 'button main' : 'button'}>
+      <button type="submit" class={main ? 'button main' : 'button'}>
         {plain(block.submit)}
       </button>
     </form>

@@ -1,5 +1,4 @@
 // Direction overrides and embeddings can make a text read as what it is not; isolation in the page does the rest.
-// eslint-disable-next-line no-control-regex, no-misleading-character-class -- named one by one on purpose
 const unseen = /[\u0000-\u0008\u000b-\u001f\u007f\u202a-\u202e\u2066-\u2069]/gu;
 
 /** A text as it may stand in a page: without direction overrides and control characters. Markup is escaped when the page is written. */

@@ -40,7 +40,7 @@ export function addSignIn(app: Hono, tools: RouteTools): void {
     const form = await readForm(c);
     const code = form.fields['code'] ?? '';
     const kept = { kind: 'move', name: 'in', fields: { code } } as const;
-    const again = (words: readonly string[], status: 403 | 422): Promise<Response> | Response =>
+    const again = (words: readonly string[], status: 403 | 422): Response =>
       show.signIn(c, visitor, null, { words, kept, status });
     if (!isFormToken(options.key, visitor.bound, form.own['_token']))
       return again([say('page too old')], 403);

@@ -16,6 +16,8 @@ export const looksWords = catalogue({
 
   // Where the group is.
   'no text yet': pupil('plain words', 'There is no text for you yet.'),
+  'have read': pupil('plain words', 'We have read this text.'),
+  'have looked': pupil('plain words', 'I have looked. Go on'),
   paused: pupil('plain words', 'We take a rest. It goes on soon.'),
   opens: pupil('plain words', 'The next part opens {when}.'),
   'opens later': pupil('plain words', 'The next part opens later.'),

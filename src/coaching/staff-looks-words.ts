@@ -187,6 +187,7 @@ export const staffLooksWords = catalogue({
   // Where the groups are.
   'phase none': staff('plain words', 'Nothing is read now.'),
   'phase waiting': staff('trade', 'Segment {part} opens {when}.'),
+  'phase waiting later': staff('trade', 'Segment {part} is next and opens with the next leg.'),
   'phase open': staff('trade', 'Segment {part} is open until {when}. Nobody leads yet.'),
   'phase open led': staff('trade', 'Segment {part} is open until {when}. {leader} leads.'),
   'phase paused staff': staff('plain words', 'Paused since {when}.'),

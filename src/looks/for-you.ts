@@ -1,5 +1,5 @@
 import type { Message } from '../../shared/messages.js';
-import { turnOf } from '../practice/turn-of.js';
+import { turnOf } from '../practice/turn.js';
 import { answer, say, type Asked } from './asked.js';
 import { choice, choices, heading, look, prose } from './blocks.js';
 import { ownBlocks } from './own-posts.js';

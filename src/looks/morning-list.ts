@@ -1,11 +1,10 @@
 import type { Block, Message } from '../../shared/messages.js';
 import { pupilsOf, groupsOf } from '../practice/lookup.js';
 import type { Group, Person } from '../practice/state.js';
-import { turnOf } from '../practice/turn-of.js';
-import type { Step } from '../practice/turn.js';
+import { turnOf, type Step } from '../practice/turn.js';
 import { answer, nameOf, staff, type Asked } from './asked.js';
 import { heading, list, prose } from './blocks.js';
-import { phaseLine } from './where-are-we.js';
+import { phaseLine } from './phase-line.js';
 
 function stepWords(step: Step): string {
   return step.step === 'do' ? staff(`today ${step.do}`) : staff(`today ${step.step}`);

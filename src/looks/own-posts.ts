@@ -51,7 +51,7 @@ export function draftBlocks(asked: Asked, post: Post, main: boolean): readonly B
 }
 
 /** What was sent back, with the grown-up's note and a way to write it anew. */
-function sentBackBlocks(asked: Asked, post: Post): readonly Block[] {
+function sentBackBlocks(asked: Asked, post: Post, main: boolean): readonly Block[] {
   if (post.stage.stage !== 'sent back') return [];
   const note = wordsOf(post.stage.note);
   return [
@@ -59,7 +59,7 @@ function sentBackBlocks(asked: Asked, post: Post): readonly Block[] {
     quotation(postText(asked, post), null),
     ...(note === null ? [] : [quotation(note, say(asked, 'a grown-up'))]),
     ...choices(null, [
-      choice(say(asked, 'improve'), look('step', { do: post.do, post: post.id })),
+      choice(say(asked, 'improve'), look('step', { do: post.do, post: post.id }), main),
       choice(say(asked, 'leave it'), move('leave-draft', { post: post.id })),
     ]),
   ];
@@ -70,7 +70,7 @@ export function ownBlocks(asked: Asked, own: readonly Post[], main: Post['id'] |
   const waits = own.filter(({ stage }) => stage.stage === 'held');
   return [
     ...own.flatMap((post) => draftBlocks(asked, post, post.id === main)),
-    ...own.flatMap((post) => sentBackBlocks(asked, post)),
+    ...own.flatMap((post) => sentBackBlocks(asked, post, post.id === main)),
     ...(waits.length === 0
       ? []
       : [

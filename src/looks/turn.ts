@@ -1,7 +1,8 @@
-import type { Block, Choice, Message } from '../../shared/messages.js';
-import { turnOf } from '../practice/turn-of.js';
-import type { Step, Turn } from '../practice/turn.js';
-import { answer, nameOf, say, type Asked } from './asked.js';
+import type { Block, Message } from '../../shared/messages.js';
+import type { SegmentReading } from '../../shared/text.js';
+import { openFor } from '../practice/lookup.js';
+import { turnOf, type Step, type Turn } from '../practice/turn.js';
+import { answer, say, type Asked } from './asked.js';
 import {
   choice,
   choices,
@@ -17,64 +18,36 @@ import {
 } from './blocks.js';
 import { ownBlocks } from './own-posts.js';
 import { postQuotation } from './posts-shown.js';
+import { whereWeStand } from './turn-where.js';
 import { stepBlocks, stepChoice } from './turn-steps.js';
 
 /** Words that a card before the first segment names at most. */
 const wordsOnCard = 3;
-
-function whereWeAre(asked: Asked, turn: Turn): readonly Block[] {
-  const until = turn.until === null ? null : asked.port.when(turn.until);
-  const state = (): string | null => {
-    switch (turn.phase) {
-      case 'none':
-        return say(asked, 'no text yet');
-      case 'paused':
-        return say(asked, 'paused');
-      case 'waiting':
-        return until === null ? say(asked, 'opens later') : say(asked, 'opens', { when: until });
-      case 'done':
-        return say(asked, 'done here');
-      case 'look first':
-        return say(asked, 'look first');
-      case 'open':
-        return until === null ? null : say(asked, 'open until', { when: until });
-      default:
-        return turn.phase satisfies never;
-    }
-  };
-  const leads = (): string | null => {
-    if (turn.phase !== 'open' && turn.phase !== 'done') return null;
-    if (turn.leads) return say(asked, 'you lead');
-    return turn.leader === null ? null : say(asked, 'leads', { leader: nameOf(asked.state, turn.leader) });
-  };
-  return [leads(), state()].filter((line) => line !== null).map(prose);
-}
 
 function soFar(asked: Asked, turn: Turn): readonly Block[] {
   if (turn.soFar.length === 0) return [];
   return [heading(say(asked, 'so far')), ...turn.soFar.map((text) => quotation(text, null))];
 }
 
-/** The segment that may be read now; before the first one the words to look out for. */
-function text(asked: Asked, turn: Turn): readonly Block[] {
-  const passage = turn.passage === null ? undefined : asked.state.shelf[turn.passage];
-  if (passage === undefined || turn.stop === null) return [];
-  const { segments } = passage.reading;
-  const segment = segments[turn.stop];
-  if (segment !== undefined) {
-    return [
-      heading(say(asked, 'part of', { n: turn.stop + 1, many: segments.length })),
-      reading(segment.text),
-    ];
-  }
+/** Before the first segment: words to look out for, without their meaning. */
+function card(asked: Asked, segments: readonly SegmentReading[]): readonly Block[] {
   const words = segments
     .flatMap(({ hardWords }) => hardWords)
     .toSorted((a, b) => b.difficulty - a.difficulty)
     .map(({ word }) => word);
-  return [
-    ...(words.length === 0 ? [] : [prose(say(asked, 'words to know'))]),
-    ...list([...new Set(words)].slice(0, wordsOnCard)),
-  ];
+  if (words.length === 0) return [];
+  return [prose(say(asked, 'words to know')), ...list([...new Set(words)].slice(0, wordsOnCard))];
+}
+
+/** The segment that may be read now; who has to look first isn't shown it yet. */
+function text(asked: Asked, { passage: id, stop, phase }: Turn): readonly Block[] {
+  const passage = id === null ? undefined : asked.state.shelf[id];
+  if (passage === undefined) return [];
+  const { segments } = passage.reading;
+  if (phase === 'look first') return (stop ?? 0) === 0 ? card(asked, segments) : [];
+  const segment = stop === null ? undefined : segments[stop];
+  if (segment === undefined || stop === null) return [];
+  return [heading(say(asked, 'part of', { n: stop + 1, many: segments.length })), reading(segment.text)];
 }
 
 /** The one next thing, large. */
@@ -82,9 +55,11 @@ function next(asked: Asked, step: Step | null): readonly Block[] {
   if (step === null) return [];
   const pressed = stepChoice(asked, step, true);
   if (pressed === null) return stepBlocks(asked, step, true);
-  const pass: readonly Choice[] =
-    step.step === 'look first' ? [choice(say(asked, 'not sure yet'), move('pass-prediction'))] : [];
-  return choices(null, [pressed, ...pass]);
+  if (step.step !== 'look first') return choices(null, [pressed]);
+  const pass = move('pass-prediction');
+  return openFor(asked.state, asked.by.id).includes('predict')
+    ? choices(null, [pressed, choice(say(asked, 'not sure yet'), pass)])
+    : choices(null, [choice(say(asked, 'have looked'), pass, true)]);
 }
 
 function also(asked: Asked, turn: Turn): readonly Block[] {
@@ -136,7 +111,7 @@ export function turn(asked: Asked): readonly Message[] {
   return [
     answer(asked, summary, [
       heading(title ?? say(asked, 'my page')),
-      ...whereWeAre(asked, now),
+      ...whereWeStand(asked, now),
       ...soFar(asked, now),
       ...text(asked, now),
       ...next(asked, now.next),

@@ -51,6 +51,40 @@ describe('A pupil who has to look first', () => {
   });
 });
 
+describe('The card before the first segment', () => {
+  const card = { ...withSegment({ stop: 0, passed: [] }), posts: {}, postsOf: {}, pending: [] };
+  const pressed = (messages: readonly Message[]) =>
+    messages
+      .flatMap(({ blocks }) => blocks)
+      .flatMap((block) => (block.type === 'choices' ? block.choices : []))
+      .slice(0, 2)
+      .map(({ label, main }) => ({ label, main: main === true }));
+
+  it('names words to look out for, without the text', async () => {
+    const text = allWords(await seen(finch, 'turn', {}, card));
+    expect(text).toContain('mooring');
+    expect(text).not.toContain('Boats lie on the mud');
+  });
+
+  it('asks for a prediction, and not sure yet will do', async () => {
+    expect(pressed(await seen(finch, 'turn', {}, card))).toEqual([
+      { label: 'Say what may come next', main: true },
+      { label: 'Not sure yet', main: false },
+    ]);
+  });
+
+  it('asks only for a look where predicting is not open', async () => {
+    const closed = {
+      ...card,
+      people: { ...card.people, [finch]: { ...card.people[finch]!, closed: ['predict' as const] } },
+    };
+    expect(pressed(await seen(finch, 'turn', {}, closed))[0]).toEqual({
+      label: 'I have looked. Go on',
+      main: true,
+    });
+  });
+});
+
 describe('The form of a step', () => {
   const open = withSegment({ passed: [wren, finch, plover] });
   const fields = async (args: Record<string, string>) =>

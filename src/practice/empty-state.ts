@@ -1,0 +1,24 @@
+import type { ClassId } from '../../shared/ids.js';
+import { settingDefaults } from './settings.js';
+import type { ClassState } from './state.js';
+
+/** A class that isn't made yet: version 0, nobody in it. */
+export function emptyState(classId: ClassId): ClassState {
+  return {
+    id: classId,
+    version: 0,
+    made: false,
+    name: '',
+    settings: settingDefaults,
+    people: {},
+    groups: {},
+    shelf: {},
+    posts: {},
+    alarms: {},
+    reviews: {},
+    reviewSteps: {},
+    meanings: {},
+    postsOf: {},
+    pending: [],
+  };
+}

@@ -1,11 +1,13 @@
 import type { Block, Choice, Message } from '../../shared/messages.js';
-import { isSent, postsOn, pupilsOf, runningOf } from '../practice/lookup.js';
+import { strategies } from '../../shared/strategies.js';
+import { isSent, isShown, postsOn, pupilsOf, runningOf } from '../practice/lookup.js';
 import type { Group, Person } from '../practice/state.js';
 import { doingWords } from '../progress/doing-words.js';
 import { standing } from '../progress/in-group.js';
 import { answer, nameOf, staff, type Asked } from './asked.js';
 import { choice, choices, form, heading, list, look, move, pick, prose, typed } from './blocks.js';
 import { phaseLine } from './phase-line.js';
+import { staffQuotation } from './staff-posts.js';
 
 function pupilLine(asked: Asked, group: Group, pupil: Person): string {
   const running = runningOf(group.practice);
@@ -71,6 +73,36 @@ function openForms(asked: Asked, group: Group, pupils: readonly Person[]): reado
   ];
 }
 
+/** The public talk on the segment that is open or was the last one, with a closer look and an answer. */
+function talk(asked: Asked, group: Group): readonly Block[] {
+  const running = runningOf(group.practice);
+  if (running === null) return [];
+  const stop = running.phase === 'open' ? running.segment.stop : running.nextStop - 1;
+  const posts = postsOn(asked.state, group.id, running.passage, stop).filter(isShown);
+  if (posts.length === 0) return [];
+  return [
+    heading(staff('talk title', { part: stop + 1 })),
+    ...posts.flatMap((post) => [
+      staffQuotation(asked.state, post),
+      ...choices(null, [
+        choice(staff('look closer'), look('post', { post: post.id })),
+        ...(post.do === 'question'
+          ? [choice(staff('answer'), look('step', { do: 'answer', question: post.id }))]
+          : []),
+      ]),
+    ]),
+  ];
+}
+
+/** What an adult can write into the talk, for instance when they lead. */
+function write({ practice }: Group): readonly Block[] {
+  if (practice.phase !== 'open') return [];
+  return choices(
+    staff('write yourself'),
+    strategies.map((strategy) => choice(staff(`write ${strategy}`), look('step', { do: strategy }))),
+  );
+}
+
 /** Where one group stands, for staff: who has done what, and the controls of that phase. */
 export function whereForStaff(asked: Asked, group: Group): Message {
   const pupils = pupilsOf(asked.state, group.id);
@@ -81,6 +113,8 @@ export function whereForStaff(asked: Asked, group: Group): Message {
     prose(phaseLine(asked, group.practice)),
     ...list(pupils.map((pupil) => pupilLine(asked, group, pupil))),
     ...choices(null, controls(group)),
+    ...talk(asked, group),
+    ...write(group),
     ...openForms(asked, group, pupils),
     ...choices(null, [
       choice(staff('see waiting'), look('waiting')),

@@ -4,28 +4,25 @@ import { digestWords } from '../coaching/digest-words.js';
 import { fill } from '../coaching/catalogue.js';
 import type { ClassState, Post } from '../practice/state.js';
 
-/** The most letters of a post that a line of the digest quotes; the post itself is one look away. Ours. */
-const longest = 140;
-
 /** The words of a post, or null where they are gone (expired or erased). */
 export function wordsOfPost(post: Post): string | null {
   return post.text.kind === 'seed' ? post.text.text : wordsOf(post.text);
 }
 
-/** A text on one line, cut between words with "…" where it is longer than a line of the digest. */
-export function shortened(text: string, most = longest): string {
+/** A text on one line, cut between words with "…" where it is longer than `most` characters. */
+export function shortened(text: string, most: number): string {
   const line = text.replace(/\s+/gu, ' ').trim();
   if (line.length <= most) return line;
   const cut = line.slice(0, most);
   return `${cut.slice(0, Math.max(cut.lastIndexOf(' '), most - 30)).trimEnd()}…`;
 }
 
-/** A post as the digest quotes it: its words on one line, or that they are gone or sealed. */
+/** A post as the digest quotes it: its words, or that they are gone or sealed. */
 export function quoteOf(state: ClassState, post: PostId | null): string {
   const found = post === null ? undefined : state.posts[post];
   if (found?.stage.stage === 'held' && found.stage.why === 'alarm') return fill(digestWords['words sealed']);
   const words = found === undefined ? null : wordsOfPost(found);
-  if (words !== null) return shortened(words);
+  if (words !== null) return words;
   return fill(digestWords[post === null ? 'no words kept' : 'words gone']);
 }
 

@@ -180,7 +180,11 @@ const worthHearing = eachPupil((facts, person) => {
   return candidate(person, postOf(facts, best), best?.level === 3 ? 1 : 0.3);
 });
 
-const anyPost = eachPupil((facts, person) => candidate(person, ownPosts(facts, person).at(-1), 0.5));
+const anyPost = eachPupil((facts, person) =>
+  ownPosts(facts, person)
+    .slice(-3)
+    .flatMap((post) => candidate(person, post, 0.5)),
+);
 
 /** Every rule, the weightiest first. */
 export const suggestionRules: readonly SuggestionRule[] = [

@@ -19,6 +19,7 @@ export interface Suggestion {
 
 /** How far the strength of the evidence can lift one rule over the next ones; ours. */
 const reach = 30;
+/** The most letters that a suggestion quotes; the post itself is one look away. Ours. */
 const quoted = 90;
 
 interface Ranked extends Candidate {

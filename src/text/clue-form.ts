@@ -4,6 +4,10 @@ import type { Analysis, Token } from './analysis.js';
 import type { ClueRule } from './clue-rules.js';
 import { antonymAmong, synonymAmong } from './word-sense.js';
 
+const marks = new Set(['brackets', 'dash', 'colon']);
+const mostBesideQuality = 3;
+const pointing = /^(?:this|that|these|those|the|my|our|his|her|their|its) /i;
+
 interface Shaped extends Range {
   readonly kind: ClueKind;
 }
@@ -12,7 +16,7 @@ const listed = /^[^,;:]+(?:, [^,;:]+)+,? (?:and|or) [^,;:]+|^[^,;:]{2,60}(?:, [^
 const pair = /^(?:\p{L}+s|\p{L}+) (?:and|or) \p{L}+$/iu;
 /** "he was starving": who it is about stays outside. */
 const subject =
-  /^(?:he|she|it|they|we|i|you|this|that) (?:is|was|are|were|had|has|felt|looked|seemed) (?:very |so |quite )?/i;
+  /^(?:he|she|it|they|we|i|you|this|that) (?:is|was|are|were|had|has|felt|looked|seemed) (?:very |so |quite )?|^that /i;
 /** Longer names for the same thing than this are definitions. */
 const mostSynonymWords = 2;
 const timeOrPlace =
@@ -49,6 +53,14 @@ export function clueForm(
   const range = trimmed(analysis, found);
   const content = tokensIn(analysis, range).filter((token) => token.content);
   if (content.length === 0 || content.every((token) => token.name)) return null;
+  const noun = lexicon.partShares(word).noun > 0.4 || lexicon.senses(word) === 0;
+  // What is set beside an adjective or a verb by a stop is most often a further thought, no meaning.
+  if (
+    !noun &&
+    (rule.name === 'comma and a kind' || (marks.has(rule.name) && content.length > mostBesideQuality))
+  ) {
+    return null;
+  }
   if (rule.kind === 'example') return { kind: 'example', ...cutList(analysis, range) };
   if (rule.kind === 'synonym') return { kind: 'synonym', ...range };
   const text = analysis.text.slice(range.start, range.end);
@@ -60,6 +72,7 @@ export function clueForm(
     rule.kind === 'form' && first.length > 2
       ? { start: range.start, end: range.start + first.length }
       : range;
+  if (marks.has(rule.name) && !noun && pointing.test(text)) return null;
   const short = tokensIn(analysis, core).length <= mostSynonymWords;
   return {
     kind: rule.kind === 'form' && short ? 'synonym' : rule.kind === 'form' ? 'definition' : rule.kind,

@@ -23,6 +23,9 @@ const pieces: Readonly<Record<string, string>> = {
   REST: '(?<clue>[^.;!?]+)',
   /** To the next comma. */
   PART: '(?<clue>[^,.;!?—–]+)',
+  /** At most five words within the clause; at most eight. */
+  NEAR: '(?: [^\\s,.;!?]+){0,5}',
+  LATER: '(?:[^\\s.;!?]+ ){0,8}?',
   /** Anything within the sentence, within the clause. */
   SOME: '[^.!?]*?',
   IN: '[^,.;!?]*?',
@@ -32,7 +35,7 @@ const pieces: Readonly<Record<string, string>> = {
 /** Builds a pattern from its pieces, written in capitals. */
 function pattern(source: string): RegExp {
   return new RegExp(
-    source.replace(/BEGIN|KIND|REST|PART|SOME|IN|W/g, (name) => pieces[name] ?? name),
+    source.replace(/BEGIN|NEAR|LATER|KIND|REST|PART|SOME|IN|W/g, (name) => pieces[name] ?? name),
     'diu',
   );
 }
@@ -238,35 +241,35 @@ export const contrasting: readonly ClueRule[] = [
   rule(
     'contrast',
     'not but',
-    '\\bnot PART?,? but SOMEW',
+    '\\bnot (?!just|only|merely|even|simply)PART?,? but SOMEW',
     ['It was not smooth but {rugged}.', 'smooth'],
     'It was {rugged} but dry.',
   ),
   rule(
     'contrast',
     'but',
-    'WIN[,;]? (?:but|yet|whereas|although|though|while) REST',
+    'WNEAR[,;]? (?:but|yet|whereas|although|though|while) REST',
     ['My left hand is {dexterous}, yet my right one is clumsy.', 'my right one is clumsy'],
     'My hand is {dexterous} and quick.',
   ),
   rule(
     'contrast',
     'but, word behind',
-    'BEGIN(?<clue>[^.;!?\u0001]+?),? (?:but|yet|whereas|while) [^.;!?]*?W',
+    'BEGIN(?<clue>[^.;!?\u0001]+?),? (?:but|yet|whereas|while) LATERW',
     ['The new one is strong, but the old one was {flimsy}.', 'The new one is strong'],
     'The new one is {flimsy}.',
   ),
   rule(
     'contrast',
     'however, next',
-    'W[^.!?]*[.!?]["”]? (?:[^.,!?]{1,30}, )?(?:instead|however|but|on the other hand|in contrast|on the other|yet),? REST',
+    'WNEAR[.!?]["”]? (?:[^.,!?]{1,30}, )?(?:instead|however|but|on the other hand|in contrast|on the other|yet),? REST',
     ['The film was {tedious}. Instead, it should have been exciting.', 'it should have been exciting'],
     'The film was {tedious}. We left.',
   ),
   rule(
     'contrast',
     'however, before',
-    '(?<clue>[^.!?]+)[.!?]["”]? (?:(?:instead|however|but|on the other hand|in contrast)\\b,?|[^.,!?]{1,30}, (?:however|on the other hand|though|by contrast),) [^.!?]*?W',
+    '(?<clue>[^.!?]+)[.!?]["”]? (?:(?:instead|however|but|on the other hand|in contrast)\\b,?|[^.,!?]{1,30}, (?:however|on the other hand|though|by contrast),) LATERW',
     ['All were on time. Finch, however, was {tardy}.', 'All were on time'],
     'All were on time. Finch was {tardy}.',
   ),
@@ -284,7 +287,7 @@ export const causing: readonly ClueRule[] = [
   rule(
     'cause',
     'because',
-    'W[^.;!?]*?,? (?:because(?: of)?|since|due to|thanks to|as a result of) REST',
+    'WNEAR,? (?:because(?: of)?|since|due to|thanks to|as a result of) REST',
     ['Lark was {elated} because she had won.', 'she had won'],
     'Lark was {elated} then.',
   ),
@@ -305,35 +308,35 @@ export const causing: readonly ClueRule[] = [
   rule(
     'cause',
     'so',
-    'W[^.;!?]*?[,;]? (?:and )?(?:so(?! that| much| many)|therefore|thus|for (?:that|this) reason|as a result),? REST',
+    'WNEAR[,;]? (?:and )?(?:so(?! that| much| many)|therefore|thus|for (?:that|this) reason|as a result),? REST',
     ['The ice was {treacherous}, so we crawled.', 'we crawled'],
     'The ice was {treacherous} so that we might see.',
   ),
   rule(
     'cause',
     'so, word behind',
-    'BEGIN(?<clue>[^.;!?\u0001]+?),? (?:and )?(?:so(?! that| much| many)|therefore|thus|as a result),? [^.;!?]*?W',
+    'BEGIN(?<clue>[^.;!?\u0001]+?),? (?:and )?(?:so(?! that| much| many)|therefore|thus|as a result),? LATERW',
     ['No rain fell, so the corn {withered}.', 'No rain fell'],
     'No rain fell and the corn {withered}.',
   ),
   rule(
     'cause',
     'that is why',
-    'W[^.!?]*[.!?]["”]? (?:that is why|that’s why|that\'s why|this is why|as a result|so|therefore|for (?:this|that) reason|because of (?:this|that)|(?:this|that) (?:made|meant))\\b,? REST',
+    'WNEAR[.!?]["”]? (?:that is why|that’s why|that\'s why|this is why|as a result|so|therefore|for (?:this|that) reason|because of (?:this|that)|(?:this|that) (?:made|meant))\\b,? REST',
     ['Oil was {scarce}. That is why one lamp had to do.', 'one lamp had to do'],
     'Oil was {scarce}. That is sad.',
   ),
   rule(
     'cause',
     'as a result',
-    '(?<clue>[^.!?]+)[.!?]["”]? (?:that is why|as a result|so|therefore|for (?:this|that) reason|because of (?:this|that)|(?:this|that) (?:made|meant))\\b,? [^.!?]*?W',
+    '(?<clue>[^.!?]+)[.!?]["”]? (?:that is why|as a result|so|therefore|for (?:this|that) reason|because of (?:this|that)|(?:this|that) (?:made|meant))\\b,? LATERW',
     ['She spilled ink on it. This made it {illegible}.', 'She spilled ink on it'],
     'She spilled ink on it. It was {illegible}.',
   ),
   rule(
     'cause',
     'for',
-    'W[^.;!?]*?, for (?<clue>(?:he|she|it|they|we|i|you|the|there|his|her|their|its|nobody|no one)\\b[^.;!?]+)',
+    'WNEAR, for (?<clue>(?:he|she|it|they|we|i|you|the|there|his|her|their|its|nobody|no one)\\b[^.;!?]+)',
     ['He was {anxious}, for he had lost the key.', 'he had lost the key'],
     'He was {anxious} for a day.',
   ),

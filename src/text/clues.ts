@@ -1,11 +1,11 @@
 import type { Clue, ClueKind, Range } from '../../shared/text.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
-import type { Analysis } from './analysis.js';
+import type { Analysis, Token } from './analysis.js';
 import { analyse } from './analyse.js';
 import { clueForm, trimClue } from './clue-form.js';
 import { announcing, causing, contrasting, wordMark, type ClueRule } from './clue-rules.js';
 import { inferredClue } from './inferred-clue.js';
-import { antonymAmong, namesThing, synonymAmong } from './word-sense.js';
+import { antonymAmong, namesQuality, namesThing, synonymAmong } from './word-sense.js';
 
 interface Spot {
   readonly word: string;
@@ -35,6 +35,9 @@ function clue(kind: ClueKind, { start, end }: Range): Clue {
   return { kind, place: { in: 'segment', start, end } };
 }
 
+/** "but" and "while" set many things against each other; only beside a quality do they tell what a word means. */
+const looseContrasts = /^(?:although|but|however)/;
+
 function announced({ analysis, window, at, word, lexicon }: Spot): Clue | null {
   for (const rule of announcing) {
     const found = applyRule(rule, analysis.text, window, at);
@@ -50,8 +53,11 @@ function contrastedOrCaused({ analysis, window, at, word, lexicon }: Spot): Clue
   for (const rule of [...causing, ...contrasting]) {
     const found = applyRule(rule, analysis.text, window, at);
     if (!found) continue;
+    const loose = rule.kind === 'contrast' && looseContrasts.test(rule.name);
     const trimmed = trimClue(found, analysis, rule.kind === 'contrast' ? { word, lexicon } : null);
-    if (trimmed) return clue(rule.kind as ClueKind, trimmed);
+    const narrowed = trimmed !== null && trimmed.end - trimmed.start < found.end - found.start - 2;
+    if (trimmed && (!loose || narrowed || namesQuality(word, lexicon)))
+      return clue(rule.kind as ClueKind, trimmed);
   }
   return null;
 }
@@ -68,6 +74,15 @@ function named({ analysis, sentence, at, word, lexicon }: Spot): Clue | null {
   if (same) return clue('synonym', same);
   const opposite = antonymAmong(word, near, lexicon);
   return opposite ? clue('contrast', opposite) : null;
+}
+
+/** The sentence of a token with its neighbours, as far as they are in the same paragraph. */
+function windowAround({ text, sentences }: Analysis, { sentence, start, end }: Token): Range {
+  const from = sentences[Math.max(0, sentence - 1)]?.start ?? 0;
+  const to = sentences[Math.min(sentences.length - 1, sentence + 1)]?.end ?? text.length;
+  const before = text.slice(from, start).lastIndexOf('\n\n');
+  const behind = text.slice(end, to).indexOf('\n\n');
+  return { start: before < 0 ? from : from + before + 2, end: behind < 0 ? to : end + behind };
 }
 
 /** Where the word may stand: at the offset first, then wherever else it is written. */
@@ -94,10 +109,7 @@ function spotsOf(
     word: lower,
     analysis,
     at: { start: token.start, end: token.start + token.text.replace(/['’]s?$/, '').length },
-    window: {
-      start: sentences[Math.max(0, token.sentence - 1)]?.start ?? 0,
-      end: sentences[Math.min(sentences.length - 1, token.sentence + 1)]?.end ?? analysis.text.length,
-    },
+    window: windowAround(analysis, token),
     sentence: token.sentence,
     lexicon,
   }));

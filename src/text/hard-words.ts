@@ -22,25 +22,41 @@ export function hardWordDifficulty(
   return difficultyOf(word, segment, offset, lexicon);
 }
 
-function mayBeHard(token: Token, lexicon: Lexicon, grade: number): boolean {
-  if (!token.content || token.name || token.lower.length < 4 || /\d/.test(token.lower)) return false;
-  return !(grade <= 4
-    ? lexicon.familiar(token.lower) && lexicon.zipf(token.lower) > 3.5
-    : lexicon.familiar(token.lower));
+const contraction = /(?:n't|'(?:ll|re|ve|d|m))$/;
+/** A word on the list of words that most fourth graders know is hard for grades 3 and 4 only from here on. */
+const familiarFrom = 0.3;
+
+/** The least difficulty at which a token counts as hard, or null where it never does. */
+function floorFor(token: Token, names: ReadonlySet<string>, grade: number, lexicon: Lexicon): number | null {
+  const { lower, content, name } = token;
+  if (!content || lower.length < 4 || /\d/.test(lower) || contraction.test(lower)) return null;
+  if (name || (/^\p{Lu}/u.test(token.text) && names.has(lower.replace(/'s?$/, '')))) return null;
+  const floor = (hardFrom.find(({ upTo }) => grade <= upTo) ?? hardFrom.at(-1))?.difficulty ?? familiarFrom;
+  if (!lexicon.familiar(lower)) return floor;
+  return grade <= 4 && !lexicon.familiarEarly(lower) ? Math.max(floor, familiarFrom) : null;
 }
 
-/** Words of a segment that a reader of the grade may stumble on, in the order of the text, each base form once and with its clue. */
-export function hardWords(segment: Analysis, grade: number, lexicon: Lexicon): readonly HardWord[] {
-  const floor = (hardFrom.find(({ upTo }) => grade <= upTo) ?? hardFrom.at(-1))?.difficulty ?? 0.3;
+/** Words of a segment that a reader of the grade may stumble on, in the order of the text (names of the whole passage left out), each base form once and with its clue. */
+export function hardWords(
+  segment: Analysis,
+  grade: number,
+  lexicon: Lexicon,
+  passage: Analysis = segment,
+): readonly HardWord[] {
+  const names = new Set(
+    passage.tokens.filter(({ name }) => name).map(({ lower }) => lower.replace(/'s?$/, '')),
+  );
   const found = new Map<string, HardWord>();
   for (const token of segment.tokens) {
-    if (!mayBeHard(token, lexicon, grade)) continue;
+    const floor = floorFor(token, names, grade, lexicon);
+    if (floor === null) continue;
     const base = lexicon.bases(token.lower)[0] ?? token.lower;
     if (found.has(base)) continue;
-    const difficulty = hardWordDifficulty(token.text, segment.text, token.start, lexicon);
+    const word = token.text.replace(/['’]s?$/, '');
+    const difficulty = hardWordDifficulty(word, segment.text, token.start, lexicon);
     if (difficulty < floor) continue;
-    const clue = findClue(token.text, segment.text, token.start, lexicon);
-    found.set(base, { word: token.text, start: token.start, difficulty, clue });
+    const clue = findClue(word, segment.text, token.start, lexicon);
+    found.set(base, { word, start: token.start, difficulty, clue });
   }
   return [...found.values()]
     .sort((a, b) => b.difficulty - a.difficulty)

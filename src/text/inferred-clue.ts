@@ -7,6 +7,9 @@ import { namesThing } from './word-sense.js';
 
 /** What a stretch must reach by its place and by words of the meaning in it. Ours, tuned on the open half of fixtures/sets/clues. */
 const leastScore = 0.7;
+/** In a text longer than this, neighbours are less often about the word, so words of its meaning must be there. */
+const fewSentences = 4;
+const leastTieInLong = 0.6;
 const perTie = 0.3;
 const leastContent = 2;
 
@@ -62,9 +65,10 @@ function placesAround(analysis: Analysis, at: Range, sentence: number): readonly
   }
   const words = tokens.filter((token) => token.sentence === sentence).length;
   const next = sentences[sentence + 1];
-  if (next) places.push({ ...next, likely: words <= shortSentence ? 0.8 : 0.4 });
+  const near = (from: Range, to: Range) => !text.slice(from.end, to.start).includes('\n');
+  if (next && near(own, next)) places.push({ ...next, likely: words <= shortSentence ? 0.8 : 0.4 });
   const last = sentences[sentence - 1];
-  if (last) {
+  if (last && near(last, own)) {
     const refers = refersBack.test(text.slice(own.start, own.end));
     places.push({ ...last, likely: refers ? 0.85 : 0.3 });
   }
@@ -95,7 +99,9 @@ export function inferredClue(
       (token) => token.content && token.start >= start && token.end <= end,
     );
     if (content.length < leastContent) continue;
-    const score = likely + perTie * tie(content, meaning);
+    const tied = tie(content, meaning);
+    if (analysis.sentences.length > fewSentences && tied < leastTieInLong) continue;
+    const score = likely + perTie * tied;
     if (score >= leastScore && (!best || score > best.score)) best = { place: { start, end }, score };
   }
   return best?.place ?? null;

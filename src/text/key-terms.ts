@@ -7,9 +7,11 @@ const mostTerms = 8;
 const leastWeight = 0.3;
 /** Part of a word's weight that doesn't hang on its being a noun, and what is left to a name. */
 const withoutNoun = 0.35;
-const nameShare = 0.6;
+const nameShare = 0.35;
 /** Zipf frequency of the commonest words; rarity is how far below it a word stays. */
 const commonest = 7.5;
+/** A word that no list knows is taken for as rare as this, no rarer. */
+const rarest = 2.5;
 const passageShare = 0.15;
 
 interface Group {
@@ -19,18 +21,28 @@ interface Group {
   readonly name: boolean;
 }
 
-/** The base form by which tokens of one word are counted together. */
-function baseOf(token: Token, lexicon: Lexicon): string {
-  return token.name ? token.lower.replace(/'s?$/, '') : (lexicon.bases(token.lower)[0] ?? token.lower);
+/** Names of a text, without the possessive ending. */
+function namesOf({ tokens }: Analysis): ReadonlySet<string> {
+  return new Set(tokens.filter(({ name }) => name).map(({ lower }) => lower.replace(/'s?$/, '')));
 }
 
-function groupTokens(tokens: readonly Token[], lexicon: Lexicon): ReadonlyMap<string, Group> {
+/** The base form by which tokens of one word are counted together. */
+function baseOf(token: Token, name: boolean, lexicon: Lexicon): string {
+  return name ? token.lower.replace(/'s?$/, '') : (lexicon.bases(token.lower)[0] ?? token.lower);
+}
+
+function groupTokens(
+  tokens: readonly Token[],
+  names: ReadonlySet<string>,
+  lexicon: Lexicon,
+): ReadonlyMap<string, Group> {
   const groups = new Map<string, Group>();
   for (const token of tokens) {
     if (!token.content) continue;
-    const base = baseOf(token, lexicon);
-    const group = groups.get(base) ?? { base, forms: new Map<string, number>(), count: 0, name: token.name };
-    const form = token.name ? token.text.replace(/['’]s?$/, '') : token.lower.replace(/'s?$/, '');
+    const name = token.name || (/^\p{Lu}/u.test(token.text) && names.has(token.lower.replace(/'s?$/, '')));
+    const base = baseOf(token, name, lexicon);
+    const group = groups.get(base) ?? { base, forms: new Map<string, number>(), count: 0, name };
+    const form = name ? token.text.replace(/['’]s?$/, '') : token.lower.replace(/'s?$/, '');
     group.forms.set(form, (group.forms.get(form) ?? 0) + 1);
     group.count++;
     groups.set(base, group);
@@ -40,7 +52,7 @@ function groupTokens(tokens: readonly Token[], lexicon: Lexicon): ReadonlyMap<st
 
 function weigh(group: Group, inPassage: number, lexicon: Lexicon): number {
   const noun = lexicon.partShares(group.base).noun;
-  const rarity = Math.max(0.5, commonest - lexicon.zipf(group.base)) / commonest;
+  const rarity = Math.max(0.5, commonest - Math.max(rarest, lexicon.zipf(group.base))) / commonest;
   // The tenth time a word comes adds less than the second.
   const often = Math.sqrt(group.count) + passageShare * Math.log2(1 + Math.max(0, inPassage - group.count));
   return often * rarity * (group.name ? nameShare : withoutNoun + (1 - withoutNoun) * noun);
@@ -48,8 +60,9 @@ function weigh(group: Group, inPassage: number, lexicon: Lexicon): number {
 
 /** Terms that carry a segment, heaviest first: base-form count x rarity x noun, names lowered; words that run through the whole passage count more where it is given. */
 export function keyTerms(segment: Analysis, lexicon: Lexicon, passage?: Analysis): readonly KeyTerm[] {
-  const groups = groupTokens(segment.tokens, lexicon);
-  const all = passage ? groupTokens(passage.tokens, lexicon) : groups;
+  const names = namesOf(passage ?? segment);
+  const groups = groupTokens(segment.tokens, names, lexicon);
+  const all = passage ? groupTokens(passage.tokens, names, lexicon) : groups;
   const weighed = [...groups.values()]
     .map((group) => ({
       term: [...group.forms].reduce((a, b) => (b[1] > a[1] ? b : a))[0],

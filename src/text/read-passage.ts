@@ -24,13 +24,14 @@ function readSegment(
   const text = passage.text.slice(start, end);
   const segment = analyse(text, lexicon);
   const terms = keyTerms(segment, lexicon, passage);
+  const words = hardWords(segment, grade, lexicon, passage);
   return {
     text,
     sentences: segment.sentences,
     keyTerms: terms,
-    hardWords: hardWords(segment, grade, lexicon),
+    hardWords: words,
     topicSentence: topicSentence(segment, terms),
-    questions: seedQuestions(segment, terms, lexicon),
+    questions: seedQuestions(segment, terms, words, lexicon),
   };
 }
 

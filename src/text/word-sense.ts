@@ -79,6 +79,31 @@ const things = new Set([
   'carriage',
   'jewelry',
   'gem',
+  'substance',
+  'matter',
+  'fluid',
+  'body part',
+  'organ',
+  'plant organ',
+  'plant part',
+  'carbohydrate',
+  'protein',
+  'compound',
+  'chemical compound',
+  'organic compound',
+  'chemical',
+  'port',
+  'geographic point',
+  'geographical point',
+  'body of water',
+  'geological formation',
+  'formation',
+  'region',
+  'land',
+  'area',
+  'smell',
+  'unit',
+  'time unit',
 ]);
 
 /** Whether a word names a thing, an animal or an office rather than a quality, a deed or a state. */
@@ -115,4 +140,12 @@ function meaningAmong(
     return !bases.some((base) => own.has(base)) && bases.some((base) => meant.has(base));
   });
   return found ?? null;
+}
+
+/** Whether a word mostly says what something is like. */
+export function namesQuality(lower: string, lexicon: Lexicon): boolean {
+  const shares = lexicon.partShares(lower);
+  return (
+    shares.adj + shares.adv > 0.3 || (/ed$/.test(lower) && shares.verb > 0.3) || lexicon.senses(lower) === 0
+  );
 }

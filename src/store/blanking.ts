@@ -43,7 +43,8 @@ export function unnamed<T>(value: T, nicknames: readonly string[]): T {
     return Object.fromEntries(
       Object.entries(inner).map(([name, one]) => [
         name,
-        walk(one, name === 'value' && filledIn ? 'text' : name === 'args' ? '' : name),
+        // What a button carries along are ids.
+        name === 'args' ? one : walk(one, name === 'value' && filledIn ? 'text' : name),
       ]),
     );
   };

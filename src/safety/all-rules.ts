@@ -1,0 +1,18 @@
+import { advertRules } from './advert-rules.js';
+import { languageRules } from './alarm-languages.js';
+import { othersRules } from './alarm-others-rules.js';
+import { selfRules } from './alarm-self-rules.js';
+import { worldRules } from './alarm-world-rules.js';
+import { hurtfulRules } from './hurtful-rules.js';
+import { personalRules } from './personal-rules.js';
+
+/** Every rule that is data, for tests and for staff who want to read what the screen looks for. */
+export const allRules = [
+  ...hurtfulRules,
+  ...advertRules,
+  ...selfRules,
+  ...othersRules,
+  ...worldRules,
+  ...languageRules,
+  ...personalRules,
+];

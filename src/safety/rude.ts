@@ -1,0 +1,214 @@
+import { foldText, type Folded } from './folding.js';
+import { aimed, always, endings, harmless, ordinaryParts } from './rude-words.js';
+import { chunksOf, type Chunk } from './spoken.js';
+
+/** A rude word that was found, how, and where in the original text. */
+export interface Rude {
+  readonly word: string;
+  readonly how: 'plain' | 'disguised';
+  readonly always: boolean;
+  readonly start: number;
+  readonly end: number;
+}
+
+const alwaysSet = new Set(always);
+const squeeze = (word: string) => word.replace(/(.)\1+/gu, '$1');
+/** Long words only: what may be told from its pieces, or backwards. */
+const longWords = new Map(
+  [...aimed, ...always].filter((word) => word.length >= 5).map((word) => [squeeze(word), word] as const),
+);
+const stems = [
+  'fuck',
+  'shit',
+  'bitch',
+  'cunt',
+  'wank',
+  'bastard',
+  'arsehole',
+  'asshole',
+  'dickhead',
+  'faggot',
+  'nigger',
+  'whore',
+  'bollock',
+  'retard',
+  'moron',
+  'motherf',
+];
+
+const isAlways = (word: string) => alwaysSet.has(word);
+
+/** Every form of a listed word, endings put on: longer words take all of them, three letters only "s" and whole words like "head". */
+const forms = new Map<string, string>();
+for (const word of [...aimed, ...always]) {
+  for (const ending of endings) {
+    if (word.length >= 4 || (word.length === 3 && (ending === 's' || ending.length >= 4)))
+      forms.set(word + ending, word);
+  }
+}
+for (const word of [...aimed, ...always]) forms.set(word, word);
+for (const word of harmless) forms.delete(word);
+const squeezedForms = new Map(
+  [...forms]
+    .map(([form, word]) => [squeeze(form), word] as const)
+    .filter(([form, word]) => squeeze(word).length >= 4 && !harmless.has(form)),
+);
+const stem = new RegExp(`^(?:${stems.join('|')})`, 'u');
+
+/** The listed word that a plain word is, with or without an ending; null where it is none. */
+function listed(word: string): string | null {
+  const form = forms.get(word);
+  if (form !== undefined) return form;
+  return harmless.has(word) ? null : (stem.exec(word)?.[0] ?? null);
+}
+
+/** As `listed`, with drawn out letters ("stuuupid", "buttt", "iddiott"). */
+function listedLoosely(word: string): string | null {
+  const exact = listed(word);
+  if (exact !== null || harmless.has(word)) return exact;
+  const bare = squeeze(word);
+  if (bare === word || harmless.has(bare)) return null;
+  const two = word.replace(/(.)\1{2,}/gu, '$1$1');
+  const once = word.replace(/(.)\1{2,}/gu, '$1');
+  return listed(two) ?? listed(once) ?? squeezedForms.get(bare) ?? null;
+}
+
+/** Signs and digits that stand for letters; "1" and its like are read as i, then as l. */
+const signs: Readonly<Record<string, string>> = {
+  '0': 'o',
+  '3': 'e',
+  '4': 'a',
+  '5': 's',
+  '7': 't',
+  '8': 'b',
+  '9': 'g',
+  '6': 'g',
+  '2': 'z',
+  '@': 'a',
+  $: 's',
+  '+': 't',
+  '(': 'c',
+  '€': 'e',
+  '£': 'l',
+  '¡': 'i',
+  '§': 's',
+};
+const strokes = /[1!|]/gu;
+
+/** What a chunk may spell: signs read as letters in a few ways, marks between letters left out. */
+function readings(chunk: string): readonly string[] {
+  const core = chunk
+    .replace(/^["'“”«([{<~_*¿]+(?=\p{L}|[$@|!1-9])/u, '')
+    .replace(/[?.,;:"'“”»)\]}>~…]+$/u, '');
+  const noBang = core.replace(/!+$/u, '');
+  const out = new Set<string>();
+  for (const text of new Set([core, noBang])) {
+    if (!/\p{L}/u.test(text) || text.length > 40) continue;
+    const mapped = [...text].map((char) => signs[char] ?? char).join('');
+    for (const stroke of ['i', 'l']) {
+      const spelt = mapped.replace(strokes, stroke);
+      const letters = spelt.replace(/[^\p{L}]/gu, '');
+      out.add(letters);
+      if (letters.includes('v')) out.add(letters.replace(/vv/gu, 'w').replace(/v/gu, 'u'));
+    }
+  }
+  return [...out];
+}
+
+/** Whether letters with gaps ("sh*t", "f***") may be a listed word: each sign one letter. */
+function starred(chunk: string): string | null {
+  const core = chunk.replace(/[^\p{L}*#%_■•-]/gu, '');
+  if (!/^\p{L}+[*#%■•_-]+\p{L}*$/u.test(core) && !/^\p{L}*[*#%■•]+\p{L}+$/u.test(core)) return null;
+  if (!/[*#%■•]|__/u.test(core) || core.length < 4 || core.length > 14) return null;
+  const pattern = new RegExp(`^${core.replace(/[*#%■•_-]/gu, '\\p{L}')}$`, 'u');
+  const letters = core.replace(/[^\p{L}]/gu, '').length;
+  if (letters < 2 && core.length > 5) return null;
+  return (
+    always.find((word) => pattern.test(word)) ??
+    (letters >= 3 ? aimed.find((word) => pattern.test(word)) : undefined) ??
+    null
+  );
+}
+
+function fromChunk(chunk: Chunk): Rude | null {
+  const plain = chunk.text.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '').replace(/'s$/u, '');
+  const found = (word: string, how: Rude['how']): Rude => ({
+    word,
+    how,
+    always: isAlways(word) || stems.includes(word),
+    start: chunk.start,
+    end: chunk.end,
+  });
+  const straight = /^\p{L}+$/u.test(plain) ? listedLoosely(plain) : null;
+  if (straight !== null) return found(straight, chunk.styled ? 'disguised' : 'plain');
+  for (const part of plain.split(/[-/'’.,!?&+]+/u)) {
+    if (part === plain || part.length < 3) continue;
+    const word = listed(part);
+    if (word !== null && (isAlways(word) || !/^\p{L}+-\p{L}+$/u.test(plain))) return found(word, 'plain');
+  }
+  const masked = starred(chunk.text);
+  if (masked !== null) return found(masked, 'disguised');
+  if (/^\d+\p{L}{1,2}$/u.test(plain) || /^\p{L}\d$/u.test(plain)) return null;
+  for (const reading of readings(chunk.text)) {
+    if (reading === plain || reading.length < 3) continue;
+    const word = listedLoosely(reading);
+    if (word !== null) return found(word, 'disguised');
+  }
+  const backwards = longWords.get(squeeze([...plain].reverse().join('')));
+  return backwards === undefined || harmless.has(plain) ? null : found(backwards, 'disguised');
+}
+
+/** Letters set apart, or a word cut into pieces: neighbouring chunks that join to a listed word where at least one is no ordinary word. */
+function fromPieces(chunks: readonly Chunk[]): Rude[] {
+  const out: Rude[] = [];
+  const parts = chunks.map((chunk) => readings(chunk.text)[0] ?? chunk.text.replace(/[^\p{L}]/gu, ''));
+  if (!parts.some((part) => part.length <= 3 && !ordinaryParts.has(part))) return out;
+  for (let at = 0; at < parts.length; at += 1) {
+    let joined = parts[at] ?? '';
+    if (joined === '' || joined.length > 9) continue;
+    let odd = !ordinaryParts.has(joined);
+    let single = joined.length === 1;
+    for (let to = at + 1; to < Math.min(parts.length, at + 12); to += 1) {
+      const part = parts[to] ?? '';
+      if (part === '' || part.length > 9) break;
+      joined += part;
+      odd ||= part.length <= 3 && !ordinaryParts.has(part);
+      single &&= part.length === 1;
+      if (joined.length > 14) break;
+      const word =
+        single && joined.length >= 3
+          ? listed(joined)
+          : joined.length >= 5 && odd
+            ? (longWords.get(squeeze(joined)) ?? null)
+            : null;
+      const short = parts.slice(at, to + 1).some((piece) => piece.length <= 2);
+      if (word === null || harmless.has(joined) || (!single && !short)) continue;
+      out.push({
+        word,
+        how: 'disguised',
+        always: true,
+        start: chunks[at]?.start ?? 0,
+        end: chunks[to]?.end ?? 0,
+      });
+      break;
+    }
+  }
+  return out;
+}
+
+/** Every rude or hurtful word of a folded text, disguises seen through. */
+export function rudeWords(folded: Folded): readonly Rude[] {
+  const chunks = chunksOf(folded);
+  const found: Rude[] = [];
+  for (const chunk of chunks) {
+    if (chunk.text.length > 60) continue;
+    const one = fromChunk(chunk);
+    if (one !== null) found.push(one);
+  }
+  return [...found, ...fromPieces(chunks)];
+}
+
+/** The rude words of a plain text, for trying a list. */
+export function rudeIn(text: string): readonly string[] {
+  return rudeWords(foldText(text)).map(({ word }) => word);
+}

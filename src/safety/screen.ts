@@ -1,0 +1,183 @@
+import { eachMatch } from './each-match.js';
+import type { Finding, ScreenInput, Screening } from '../../shared/judgements.js';
+import { advertRules } from './advert-rules.js';
+import { isHeld, talkAboutPupil } from './aim.js';
+import { languageRules } from './alarm-languages.js';
+import { othersRules } from './alarm-others-rules.js';
+import { selfRules } from './alarm-self-rules.js';
+import { worldRules } from './alarm-world-rules.js';
+import { floodIn } from './flood.js';
+import { foldText, type Folded } from './folding.js';
+import { hurtfulRules } from './hurtful-rules.js';
+import { linksIn } from './links.js';
+import { namesIn } from './names.js';
+import { personalRules } from './personal-rules.js';
+import { phonesIn } from './phone.js';
+import { rudeWords } from './rude.js';
+import type { Rule } from './rule.js';
+import { matterOf, overlap, saysSo, settingOf, type Setting } from './setting.js';
+import { rangeOf, speak, type Spoken } from './spoken.js';
+
+/** Share of a post's matter that stands in the passage from which an alarm is taken for a quotation; ours. */
+const quoted = 0.6;
+/** Of the words found alone, where the rest of the post may be the child's own; ours. */
+const quotedWords = 0.75;
+
+/** Passages with their classes that are kept read. */
+const mostSettings = 64;
+
+const alarmRules = [...selfRules, ...othersRules, ...worldRules];
+const ownLife =
+  / (?:like (?:me|my|at my|in my|our)|same (?:as|at|in|with) (?:me|my)|happens to me|happened to me|me too|at my house|at home|my life|i know how (?:he|she|they) feels?) /u;
+
+/** A post made ready for the rules. */
+interface Post {
+  readonly text: string;
+  readonly folded: Folded;
+  readonly spoken: Spoken;
+  readonly setting: Setting;
+}
+
+function sentenceOf(spoken: string, from: number, to: number): string {
+  const start = spoken.lastIndexOf(' / ', from) + 1;
+  const end = spoken.indexOf(' / ', Math.max(to - 1, 0));
+  return ` ${spoken
+    .slice(start, end < 0 ? undefined : end)
+    .replace(/^\/ /u, '')
+    .trim()} `;
+}
+
+/** Where rules over the spoken text match; `excused` says whether words found are the passage's own. */
+function matches(rules: readonly Rule[], post: Post, excused: (words: string) => boolean): Finding[] {
+  const { text } = post.spoken;
+  const found: Finding[] = [];
+  for (const rule of rules) {
+    for (const match of eachMatch(rule.pattern, text)) {
+      const words = ` ${match[0].trim()} `;
+      if (rule.unless?.test(words) === true) continue;
+      if (
+        rule.unlessNear !== null &&
+        sentenceOf(text, match.index, match.index + match[0].length).match(rule.unlessNear)
+      )
+        continue;
+      if (excused(words)) continue;
+      const place = rangeOf(post.spoken, match.index, match.index + match[0].length);
+      found.push({ kind: rule.kind, rule: rule.name, place: { in: 'text', ...place } });
+      break;
+    }
+  }
+  return found;
+}
+
+function wordList(words: string): readonly string[] {
+  return words
+    .trim()
+    .split(' ')
+    .filter((word) => word.length >= 3);
+}
+
+function alarms(post: Post): Finding[] {
+  const { spoken, setting, folded } = post;
+  const own = ownLife.test(spoken.text);
+  const retold = !own && overlap(matterOf(spoken), setting) >= quoted;
+  const found = matches(alarmRules, post, (words) => {
+    if (own) return false;
+    if (saysSo(words, setting)) return true;
+    return retold && overlap(wordList(words), setting) >= quotedWords - 0.25;
+  });
+  for (const rule of languageRules) {
+    const match = eachMatch(rule.pattern, folded.text)[0];
+    if (match === undefined || setting.passage?.text.includes(` ${match[0]} `)) continue;
+    const place = {
+      in: 'text',
+      start: folded.starts[match.index] ?? 0,
+      end: folded.ends[match.index + match[0].length - 1] ?? 0,
+    } as const;
+    found.push({ kind: rule.kind, rule: `${rule.name}: words of alarm`, place });
+  }
+  return found;
+}
+
+function hurts(post: Post): Finding[] {
+  const { spoken, setting, folded } = post;
+  const rude = rudeWords(folded)
+    .filter((one) => isHeld(one, spoken, setting))
+    .map((one): Finding => ({
+      kind: 'hurtful',
+      rule:
+        one.how === 'disguised'
+          ? 'rude word in disguise'
+          : one.always
+            ? 'rude word'
+            : 'rude word for a person',
+      place: { in: 'text', start: one.start, end: one.end },
+    }));
+  const cruel = matches(hurtfulRules, post, (words) => !/ §s? /u.test(words) && saysSo(words, setting));
+  const about = talkAboutPupil(spoken, setting);
+  return [...rude, ...cruel, ...(about === null || rude.length + cruel.length > 0 ? [] : [about])];
+}
+
+function details(post: Post): Finding[] {
+  const { folded, setting, text } = post;
+  const found: Finding[] = [];
+  for (const rule of personalRules) {
+    for (const match of eachMatch(rule.pattern, folded.text)) {
+      const words = match[0];
+      if (rule.unless !== null && words.match(rule.unless)) continue;
+      if (setting.names.has(words.replace(/^@/u, ''))) continue;
+      if (rule.story && isStory(words, setting)) continue;
+      const place = {
+        in: 'text',
+        start: folded.starts[match.index] ?? 0,
+        end: folded.ends[match.index + words.length - 1] ?? 0,
+      } as const;
+      found.push({ kind: rule.kind, rule: rule.name, place });
+      break;
+    }
+  }
+  return [...found, ...phonesIn(folded), ...namesIn(text, setting)];
+}
+
+/** Whether a detail is the story's: the passage has at least half of its telling words. */
+function isStory(words: string, setting: Setting): boolean {
+  const telling = words.match(/[\p{L}\p{N}]{3,}/gu) ?? [];
+  return telling.length > 0 && overlap(telling, setting) >= 0.5;
+}
+
+/** Builds the screen: pure and synchronous, the same post gives the same findings. Whatever is found holds the post for an adult; an alarm also calls one. */
+export function makeScreen(): (input: ScreenInput) => Screening {
+  const settings = new Map<string, Setting>();
+  const kept = (passage: string | undefined, names: readonly string[]): Setting => {
+    const key = `${names.join('\n')}\n\n${passage ?? ''}`;
+    const known = settings.get(key);
+    if (known !== undefined) return known;
+    if (settings.size >= mostSettings) settings.clear();
+    const made = settingOf(passage, names);
+    settings.set(key, made);
+    return made;
+  };
+  return ({ text, passage, names = [] }) => {
+    const setting = kept(passage, names);
+    const folded = foldText(text);
+    const spoken = speak(folded, (word, at, all) => {
+      if (!setting.names.has(word)) return false;
+      if (/^(?:a|an|the|one|two|three|every|some|this|that|little|old|young)$/u.test(all[at - 1]?.word ?? ''))
+        return false;
+      return !/^(?:redbreast|birds?|nests?|eggs?|trees?|lea(?:f|ves)|feathers?|shell|dust)$/u.test(
+        all[at + 1]?.word ?? '',
+      );
+    });
+    const post: Post = { text, folded, spoken, setting };
+    const flood = floodIn(text);
+    const adverts = matches(advertRules, post, (words) => saysSo(words, setting));
+    const findings = [
+      ...alarms(post),
+      ...hurts(post),
+      ...details(post),
+      ...linksIn(text, folded),
+      ...(flood === null ? [] : [flood]),
+      ...adverts,
+    ].toSorted((a, b) => a.place.start - b.place.start);
+    return { hold: findings.length > 0, alarm: findings.some(({ kind }) => kind === 'alarm'), findings };
+  };
+}

@@ -113,7 +113,9 @@ const pastedSumUp = eachPupil((facts, person) => {
 const belowTwice = eachPupil((facts, person) =>
   strategies.flatMap((strategy) => {
     const last = facts.rows
-      .filter((row) => row.person === person && row.do === strategy && row.level !== null)
+      .filter(
+        (row) => row.person === person && row.do === strategy && row.given === 'typed' && row.level !== null,
+      )
       .slice(-2);
     if (last.length < 2 || last.some(isMet) || facts.progress.get(person)?.[strategy].verdict === 'weak')
       return [];

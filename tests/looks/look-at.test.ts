@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { mayLook, readLook, type LookName } from '../../shared/looks.js';
-import type { Action, Block, Field, Message } from '../../shared/messages.js';
+import type { Message } from '../../shared/messages.js';
 import { mayMove, readMove, type MoveName } from '../../shared/moves.js';
 import { roles, type Role } from '../../shared/roles.js';
 import { sentencesIn, wordsIn } from '../coaching/reading-words.js';
 import { finch, plover, wren } from '../progress/a-class.js';
 import { allWords, ownWords, people, sampleArgs, seen, state } from './a-rich-class.js';
+import { allPressed } from './pressing.js';
 
 const names = Object.keys(mayLook) as LookName[];
 const table = names.flatMap((name) =>
@@ -13,43 +14,8 @@ const table = names.flatMap((name) =>
 );
 const doings = ['predict', 'question', 'answer', 'clarify', 'sum-up', 'add'];
 
-function sample(field: Field): string {
-  switch (field.kind) {
-    case 'line':
-      return field.value ?? (field.name === 'days' || field.name === 'grade' ? '4' : 'some words');
-    case 'text':
-      return field.value ?? 'some words';
-    case 'pick':
-      return field.options[0]?.value ?? '';
-    case 'sentence':
-    case 'word': {
-      const [first] = field.ranges;
-      return first === undefined ? '' : `${first.start}-${first.end}`;
-    }
-    case 'file':
-      return '';
-    default:
-      return field satisfies never;
-  }
-}
-
-interface Pressed {
-  readonly label: string;
-  readonly action: Action;
-  readonly fields: Readonly<Record<string, string>>;
-}
-
-function pressedIn(block: Block): readonly Pressed[] {
-  if (block.type === 'choices')
-    return block.choices.map(({ label, action }) => ({ label, action, fields: {} }));
-  if (block.type !== 'form') return [];
-  const fields: Record<string, string> = {};
-  for (const field of block.fields) fields[field.name] ||= sample(field);
-  return [{ label: block.title, action: block.action, fields }];
-}
-
 function mustWork(role: Role, messages: readonly Message[]): number {
-  const all = messages.flatMap(({ blocks }) => blocks.flatMap(pressedIn));
+  const all = allPressed(messages);
   for (const { label, action, fields } of all) {
     const raw = { ...fields, ...action.args };
     if (action.kind === 'move') {

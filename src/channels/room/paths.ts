@@ -30,7 +30,7 @@ export function pathOfLook(name: string, args: Readonly<Record<string, string>>)
   const { do: doing, ...others } = args;
   const rest = name === 'step' ? others : args;
   const query = new URLSearchParams(rest).toString();
-  return `${name === 'step' ? `${path}/${encodeURIComponent(doing ?? '')}` : path}${query === '' ? '' : `?${query}`}`;
+  return `${name === 'step' ? `${path}/${encodeURIComponent((doing ?? '').toWellFormed())}` : path}${query === '' ? '' : `?${query}`}`;
 }
 
 const looksByPath = new Map<string, LookName>();

@@ -83,10 +83,12 @@ function listen(server: Server, { host, port }: RoomOptions): Promise<void> {
 function close(server: Server): Promise<void> {
   return new Promise((done) => {
     const hurry = setTimeout(() => server.closeAllConnections(), patience);
+    // A live line that has just ended is a connection kept for more, until it is closed too.
+    const sweep = setInterval(() => server.closeIdleConnections(), 50);
     server.close(() => {
       clearTimeout(hurry);
+      clearInterval(sweep);
       done();
     });
-    server.closeIdleConnections();
   });
 }

@@ -47,7 +47,7 @@ function Typed({ ask }: { readonly ask: Ask }) {
           spellcheck={false}
           aria-describedby={`${id}-hint`}
         >
-          {`\n${kept ?? ''}`}
+          {`\n${plain(kept ?? '')}`}
         </textarea>
       </div>
       <button type="submit" class="button main">

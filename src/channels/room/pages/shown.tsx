@@ -33,7 +33,7 @@ export function Leftover({ texts }: { readonly texts: readonly string[] }) {
     <div class="leftover" id="kept">
       <label for="leftover-text">{say('your words')}</label>
       <textarea id="leftover-text" rows={5} readonly dir="auto">
-        {`\n${texts.join('\n\n')}`}
+        {`\n${texts.map(plain).join('\n\n')}`}
       </textarea>
     </div>
   );

@@ -6,7 +6,7 @@ import { plain } from './plain.js';
 
 /** Where an action is posted to. */
 export function postPath(action: { readonly kind: 'move' | 'look'; readonly name: string }): string {
-  return `/${action.kind}/${encodeURIComponent(action.name)}`;
+  return `/${action.kind}/${encodeURIComponent(action.name.toWellFormed())}`;
 }
 
 /** Long arguments are sent apart, since an address-like encoding makes them up to three times as long. */

@@ -45,10 +45,10 @@ function Typed({ field, value, context }: Shown<FieldOf<'line' | 'text'>>) {
         </p>
       )}
       {field.kind === 'line' ? (
-        <input type="text" {...common} value={value ?? ''} />
+        <input type="text" {...common} value={plain(value ?? '')} />
       ) : (
         <textarea {...common} rows={field.max > 5000 ? 12 : 4}>
-          {`\n${value ?? ''}`}
+          {`\n${plain(value ?? '')}`}
         </textarea>
       )}
     </div>

@@ -104,6 +104,7 @@ export function heldSpareAt(
   group: Group,
   practice: OpenPractice,
 ): Instant | null {
+  if (!group.open.includes('question')) return null;
   const asked = leaderQuestion(d.state, group, practice);
   return asked?.stage.stage === 'held' && !practice.segment.spareAsked ? asked.stage.times.spareAt : null;
 }

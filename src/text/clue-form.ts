@@ -28,8 +28,8 @@ function tokensIn({ tokens }: Analysis, { start, end }: Range): readonly Token[]
 
 function trimmed({ text }: Analysis, { start, end }: Range): Range {
   const piece = text.slice(start, end);
-  let front = /^[\s,"“”‘’'()—–-]*/.exec(piece)?.[0].length ?? 0;
-  const back = /[\s,"“”‘’'()—–-]*$/.exec(piece)?.[0].length ?? 0;
+  let front = /^[\s,:"“”‘’'()—–-]*/.exec(piece)?.[0].length ?? 0;
+  const back = /[\s,:"“”‘’'()—–-]*$/.exec(piece)?.[0].length ?? 0;
   front += subject.exec(piece.slice(front))?.[0].length ?? 0;
   return front + back >= piece.length ? { start, end: start } : { start: start + front, end: end - back };
 }
@@ -80,16 +80,23 @@ export function clueForm(
   };
 }
 
+/** What is left of a cause or contrast, and whether it is the opposite of the word. */
+export interface TrimmedClue extends Range {
+  readonly opposite: boolean;
+}
+
 /** Cuts a cause or contrast to what tells something; null for a mere time or nothing of weight. With a word, to its opposite where that stands there. */
 export function trimClue(
   found: Range,
   analysis: Analysis,
   against: { readonly word: string; readonly lexicon: Lexicon } | null,
-): Range | null {
+): TrimmedClue | null {
   const range = trimmed(analysis, found);
   const content = tokensIn(analysis, range).filter((token) => token.content);
   const text = analysis.text.slice(range.start, range.end);
   if (content.length === 0 || timeOrPlace.test(text)) return null;
   const opposite = against ? antonymAmong(against.word, content, against.lexicon) : null;
-  return opposite ? { start: opposite.start, end: opposite.end } : range;
+  return opposite
+    ? { start: opposite.start, end: opposite.end, opposite: true }
+    : { ...range, opposite: false };
 }

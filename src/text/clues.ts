@@ -55,8 +55,7 @@ function contrastedOrCaused({ analysis, window, at, word, lexicon }: Spot): Clue
     if (!found) continue;
     const loose = rule.kind === 'contrast' && looseContrasts.test(rule.name);
     const trimmed = trimClue(found, analysis, rule.kind === 'contrast' ? { word, lexicon } : null);
-    const narrowed = trimmed !== null && trimmed.end - trimmed.start < found.end - found.start - 2;
-    if (trimmed && (!loose || narrowed || namesQuality(word, lexicon)))
+    if (trimmed && (!loose || trimmed.opposite || namesQuality(word, lexicon)))
       return clue(rule.kind as ClueKind, trimmed);
   }
   return null;
@@ -122,7 +121,17 @@ export function findClue(
   offset: number | undefined,
   lexicon: Lexicon,
 ): Clue | null {
-  const spots = spotsOf(word, analyse(segmentText, lexicon), offset, lexicon);
+  return findClueIn(word, analyse(segmentText, lexicon), offset, lexicon);
+}
+
+/** As `findClue`, for a segment that is cut into words already. */
+export function findClueIn(
+  word: string,
+  segment: Analysis,
+  offset: number | undefined,
+  lexicon: Lexicon,
+): Clue | null {
+  const spots = spotsOf(word, segment, offset, lexicon);
   for (const find of [announced, contrastedOrCaused, named]) {
     for (const spot of spots) {
       const found = find(spot);

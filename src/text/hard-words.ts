@@ -1,7 +1,7 @@
 import type { HardWord } from '../../shared/text.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Analysis, Token } from './analysis.js';
-import { findClue } from './clues.js';
+import { findClueIn } from './clues.js';
 import { difficultyOf } from './difficulty.js';
 
 const mostWords = 6;
@@ -55,7 +55,7 @@ export function hardWords(
     const word = token.text.replace(/['’]s?$/, '');
     const difficulty = hardWordDifficulty(word, segment.text, token.start, lexicon);
     if (difficulty < floor) continue;
-    const clue = findClue(word, segment.text, token.start, lexicon);
+    const clue = findClueIn(word, segment, token.start, lexicon);
     found.set(base, { word, start: token.start, difficulty, clue });
   }
   return [...found.values()]

@@ -52,7 +52,7 @@ export const roster: SlashCommand = {
     {
       name: 'erase',
       words: 'Erase all that is held on somebody, for good',
-      who: ['administrator'],
+      who: ['tutor', 'administrator'],
       does: { move: 'erase-person' },
       options: [{ name: 'person', words: 'Who', kind: 'pick', required: true, from: 'people' }],
     },

@@ -147,7 +147,7 @@ const leading = ['pupil', 'tutor', 'teacher'] as const satisfies readonly Role[]
 
 /** Which roles may make which move; nobody inherits from anybody. */
 export const mayMove: Readonly<Record<MoveName, readonly Role[]>> = {
-  'make-class': ['administrator'],
+  'make-class': [],
   'change-setting': running,
   'open-strategy': tutoring,
   'close-strategy': tutoring,
@@ -157,7 +157,7 @@ export const mayMove: Readonly<Record<MoveName, readonly Role[]>> = {
   'rename-person': running,
   'move-pupil': running,
   'remove-person': running,
-  'erase-person': ['administrator'],
+  'erase-person': ['tutor', 'administrator'],
   'set-goal': tutoring,
   'set-help': tutoring,
   'add-passage': tutoring,

@@ -11,6 +11,7 @@ import { foundClass, mustMove, personNamed } from './founding.js';
 const people = {
   tutor: 'Plover',
   teacher: 'Heron',
+  administrator: 'Curlew',
   lead: 'Egret',
   pupils: ['Wren', 'Finch', 'Pipit', 'Dunlin'],
 } as const;
@@ -36,13 +37,13 @@ export const demoPassages = [
 /** Makes the invented class on a fresh data folder, its practice started. */
 export async function makeDemoClass(school: School): Promise<ClassId> {
   const { house, store } = school;
-  const { classId, administrator } = await foundClass(house, {
+  const { classId, tutor } = await foundClass(house, {
     name: 'Harbour Readers',
     zone: 'Europe/London',
-    nickname: 'Curlew',
+    nickname: people.tutor,
   });
-  const made = await mustMove(house, classId, administrator, [
-    { type: 'add-person', nickname: people.tutor, role: 'tutor' },
+  const made = await mustMove(house, classId, tutor, [
+    { type: 'add-person', nickname: people.administrator, role: 'administrator' },
     { type: 'add-person', nickname: people.teacher, role: 'teacher' },
     { type: 'add-person', nickname: people.lead, role: 'safeguarding lead' },
     {
@@ -53,9 +54,7 @@ export async function makeDemoClass(school: School): Promise<ClassId> {
     { type: 'change-setting', setting: 'alarm number', value: '000 000 (an invented number)' },
   ]);
   const group = Object.values(made.groups)[0]?.id;
-  const tutor = personNamed(made, people.tutor);
-  if (group === undefined || tutor === null)
-    throw new Error('Cannot make the invented class, expected a group and a tutor');
+  if (group === undefined) throw new Error('Cannot make the invented class, expected a group, got none');
   let state = await mustMove(house, classId, tutor, [
     ...people.pupils.map((nickname) => ({ type: 'add-person', nickname, role: 'pupil', group }) as const),
     ...strategies
@@ -93,7 +92,7 @@ export async function demoLinks(school: School, classId: ClassId, base: string):
   return {
     tutor: await linkOf(people.tutor),
     teacher: await linkOf(people.teacher),
-    administrator: await linkOf('Curlew'),
+    administrator: await linkOf(people.administrator),
     pupils: await Promise.all(people.pupils.slice(0, 3).map(linkOf)),
   };
 }

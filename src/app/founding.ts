@@ -26,16 +26,16 @@ export async function mustMove(
   return house.classes.load(classId);
 }
 
-/** A fresh class with its administrator. */
+/** A fresh class with its founder, who is its tutor. */
 export async function foundClass(
   house: OpenHouse,
   one: { readonly name: string; readonly zone: string; readonly nickname: string },
-): Promise<{ readonly classId: ClassId; readonly administrator: PersonId }> {
+): Promise<{ readonly classId: ClassId; readonly tutor: PersonId }> {
   const classId = asId<ClassId>(`c${randomBytes(5).toString('hex')}`);
   const state = await mustMove(house, classId, 'founder', [{ type: 'make-class', ...one }]);
-  const administrator = Object.values(state.people).find(({ role }) => role === 'administrator');
-  if (!administrator) throw new Error('Cannot found a class, expected an administrator in it, got none');
-  return { classId, administrator: administrator.id };
+  const tutor = personNamed(state, one.nickname);
+  if (tutor === null) throw new Error('Cannot found a class, expected its founder in it, got nobody');
+  return { classId, tutor };
 }
 
 /** Somebody of a class by nickname, whatever the case. */

@@ -178,10 +178,7 @@ class Run {
     return this.#house.classes.load(classId);
   }
 
-  async begin(
-    passages: readonly RehearsedPassage[],
-    pupils: readonly string[],
-  ): Promise<void> {
+  async begin(passages: readonly RehearsedPassage[], pupils: readonly string[]): Promise<void> {
     const made = await this.#must('founder', {
       type: 'make-class',
       name: 'Rehearsal',

@@ -9,7 +9,14 @@ const precision = 0.72;
 export function bestCut(chances: readonly number[], labels: readonly number[]): number {
   let best = { cut: 0.5, score: -1 };
   for (let cut = 0.2; cut <= 0.7; cut += 0.01) {
-    const score = macroF1(confusion(labels, chances.map((p) => (p > cut ? 1 : 0)), 2)) ?? 0;
+    const score =
+      macroF1(
+        confusion(
+          labels,
+          chances.map((p) => (p > cut ? 1 : 0)),
+          2,
+        ),
+      ) ?? 0;
     if (score > best.score) best = { cut: round(cut), score };
   }
   return best.cut;
@@ -46,7 +53,13 @@ export function kappaOutside(
   high: number,
 ): number | null {
   const sure = chances.map((_, i) => i).filter((i) => chances[i]! < low || chances[i]! > high);
-  return kappa(confusion(sure.map((i) => labels[i]!), sure.map((i) => (chances[i]! > high ? 1 : 0)), 2));
+  return kappa(
+    confusion(
+      sure.map((i) => labels[i]!),
+      sure.map((i) => (chances[i]! > high ? 1 : 0)),
+      2,
+    ),
+  );
 }
 
 const round = (number: number): number => Math.round(number * 1e4) / 1e4;

@@ -35,7 +35,7 @@ export function clauseTable(
 ): ClauseTable {
   const vocabulary = commonWords(views);
   const column = new Map(vocabulary.map((word, k) => [word, clauseFactNames.length + k]));
-  const rows: (readonly [number, number])[][] = [];
+  const packer = packRows(clauseFactNames.length + vocabulary.length);
   const kinds: number[] = [];
   const labels: number[] = [];
   const of: number[] = [];
@@ -44,23 +44,39 @@ export function clauseTable(
     const holder = answer == null ? -1 : answerClause(view, answer, tools);
     view.segment.clauses.forEach((_, i) => {
       const share = wordShare(view, i);
-      const facts = clauseFacts(view, i).map((fact, k) => [k, fact] as const);
-      const known = [...clauseWords(view, i)].flatMap((word) => (column.has(word) ? [[column.get(word)!, share] as const] : []));
-      rows.push([...facts.filter(([, fact]) => fact !== 0), ...known]);
+      clauseFacts(view, i).forEach((fact, k) => packer.put(k, fact));
+      for (const word of clauseWords(view, i)) {
+        const known = column.get(word);
+        if (known !== undefined) packer.put(known, share);
+      }
+      packer.endRow();
       kinds.push(locatorKind(view.wording.opening));
       labels.push(i === holder ? 1 : 0);
       of.push(q);
     });
   });
-  const width = clauseFactNames.length + vocabulary.length;
-  return { rows: packRows(rows, width), kinds: Uint8Array.from(kinds), labels: Uint8Array.from(labels), of: Int32Array.from(of), vocabulary };
+  return {
+    rows: packer.rows(),
+    kinds: Uint8Array.from(kinds),
+    labels: Uint8Array.from(labels),
+    of: Int32Array.from(of),
+    vocabulary,
+  };
 }
 
 /** Fits the locator on the questions for which `use` holds. */
 export function fitLocator(table: ClauseTable, use: (question: number) => boolean): Locator {
   const { rows, kinds, labels, of, vocabulary } = table;
   const counts = Uint8Array.from(of, (q) => (use(q) ? 1 : 0));
-  const weights = fitLogistic({ rows, labels, counts, kinds, kindCount: locatorKinds.length, ridge, free: new Set([0]) });
+  const weights = fitLogistic({
+    rows,
+    labels,
+    counts,
+    kinds,
+    kindCount: locatorKinds.length,
+    ridge,
+    free: new Set([0]),
+  });
   const perKind = (column: number): readonly number[] =>
     locatorKinds.map((_, kind) => weights[kind * rows.width + column]!);
   return {
@@ -77,7 +93,8 @@ function answerClause(view: QuestionView, answer: string, tools: JudgingTools): 
   const stems = fresh.length > 0 ? fresh : all;
   const held = new Array<number>(view.segment.clauses.length).fill(0);
   for (const stem of stems)
-    for (const c of new Set((view.segment.stems.get(stem) ?? []).map((t) => view.segment.clauseOf[t]!))) held[c]! += 1;
+    for (const c of new Set((view.segment.stems.get(stem) ?? []).map((t) => view.segment.clauseOf[t]!)))
+      held[c]! += 1;
   let best = -1;
   let most = 0.3;
   held.forEach((count, c) => {

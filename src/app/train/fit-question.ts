@@ -1,13 +1,17 @@
-import { chanceOf, logOdds } from '../../judging/logistic.js';
+import { chanceOf, logOdds, type Logistic } from '../../judging/logistic.js';
 import { answeredFeatures } from '../../judging/question-answered.js';
 import { questionFeatures, type Features } from '../../judging/question-features.js';
+import { generalFeatures } from '../../judging/question-general.js';
+import { eitherOf } from '../../judging/question-odds.js';
 import { locate, type Locator } from '../../judging/question-locator.js';
 import type { QuestionModel } from '../../judging/question-model.js';
 import { viewQuestion, type QuestionView } from '../../judging/question-view.js';
 import type { JudgingTools } from '../../judging/tools.js';
 import { bandFor, bestCut } from './choose-cuts.js';
 import { clauseTable, fitLocator, type ClauseTable } from './fit-locator.js';
+import { fitGeneral, type GeneralCase } from './fit-general.js';
 import { fitTable } from './fit-table.js';
+import type { OwnQuestion } from './own-questions.js';
 import type { LabelledQuestion } from './question-data.js';
 
 /** Ridges, chosen on folds of the training stories. */
@@ -36,31 +40,62 @@ export function questionTable(questions: readonly LabelledQuestion[], tools: Jud
 }
 
 /**
- * Fits all of the question's model on the questions for which `use` holds. What the locator says of a training question
- * comes from one that has not seen its story, so that the models above it learn how far to trust it.
+ * Fits all of the question's model on the story questions for which `use` holds, and on our own. What one stage says of a
+ * training question to the next comes from a fit that has not seen its story, so that the next learns how far to trust it.
  */
-export function fitQuestion(table: QuestionTable, use: (i: number) => boolean): QuestionModel {
-  const { questions, story } = table;
+export function fitQuestion(
+  table: QuestionTable,
+  own: readonly OwnQuestion[],
+  use: (i: number) => boolean,
+  forCuts = use,
+): QuestionModel {
+  const { questions, story, views, tools } = table;
   const labels = questions.map(({ inferential }) => inferential);
   const part = (i: number): number => story[i]! % parts;
-  const others = Array.from({ length: parts }, (_, p) => fitLocator(table.clauses, (i) => use(i) && part(i) !== p));
+  const others = Array.from({ length: parts }, (_, p) =>
+    fitLocator(table.clauses, (i) => use(i) && part(i) !== p),
+  );
   const locator = fitLocator(table.clauses, use);
   const features = questions.map((_, i) => (use(i) ? featuresOf(table, i, others[part(i)]!) : {}));
   const counts = (i: number): number => (use(i) ? 1 : 0);
   const alone = fitTable(features, labels, { ridge: aloneRidge, use: counts });
-  const unseen = oddsUnseen(features, labels, aloneRidge, table, use);
-  const answered = questions.map(({ answer }, i) =>
-    use(i) ? answeredFeatures(table.views[i]!, answer, unseen[i]!, table.tools) : {},
+  const storyOdds = oddsUnseen(features, labels, aloneRidge, table, use);
+  const stories = questions.flatMap(({ inferential }, i): GeneralCase[] =>
+    use(i) ? [{ features: generalFeatures(views[i]!, storyOdds[i]!, tools), inferential, own: null }] : [],
   );
-  const withAnswer = fitTable(answered, labels, { ridge: answeredRidge, use: counts });
-  const unseenAnswered = oddsUnseen(answered, labels, answeredRidge, table, use);
+  const general = fitGeneral([...stories, ...ownCases(own, locator, alone, tools)]);
+  const used = questions.map((_, i) => i).filter(use);
+  const chances = stories.map(({ features: row }) =>
+    eitherOf(chanceOf(logOdds(general.own, row)), chanceOf(logOdds(general.author, row))),
+  );
+  const unseen = new Array<number>(questions.length).fill(0);
+  used.forEach((i, k) => (unseen[i] = Math.log(chances[k]! / (1 - chances[k]!))));
+  const answered = questions.map(({ answer }, i) =>
+    use(i) ? answeredFeatures(views[i]!, answer, unseen[i]!, tools) : {},
+  );
+  const answeredOdds = oddsUnseen(answered, labels, answeredRidge, table, use);
   return {
     locator,
     alone,
-    aloneCuts: cutsOf(unseen, labels, use),
-    answered: withAnswer,
-    answeredCuts: cutsOf(unseenAnswered, labels, use),
+    general: { ...general, cuts: cutsOf(unseen, labels, forCuts) },
+    answered: fitTable(answered, labels, { ridge: answeredRidge, use: counts }),
+    answeredCuts: cutsOf(answeredOdds, labels, forCuts),
   };
+}
+
+function ownCases(
+  own: readonly OwnQuestion[],
+  locator: Locator,
+  alone: Logistic,
+  tools: JudgingTools,
+): readonly GeneralCase[] {
+  return own.map((question) => {
+    const view = viewQuestion(question.text, question.segment, tools);
+    const odds = logOdds(alone, questionFeatures(view, locate(view, locator)));
+    const inferential =
+      question.relationship === 'on my own' || question.relationship === 'author and me' ? 1 : 0;
+    return { features: generalFeatures(view, odds, tools), inferential, own: question };
+  });
 }
 
 /** Features of question `i` as a locator sees it. */

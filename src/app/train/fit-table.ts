@@ -10,29 +10,37 @@ export function fitTable(
   { ridge, use = () => 1 }: { readonly ridge: number; readonly use?: (i: number) => number },
 ): Logistic {
   const used = cases.map((_, i) => i).filter((i) => use(i) > 0);
-  const names = [...new Set(used.flatMap((i) => Object.keys(cases[i]!)))].sort();
+  const names = namesIn(used.map((i) => cases[i]!));
   const scales = names.map((name) => scaleOf(used.map((i) => cases[i]![name] ?? 0)));
   const kept = names.map((_, k) => k).filter((k) => scales[k]!.deviation > 1e-9);
-  const rows = used.map((i) => {
-    const scaled = kept.map((k, column) => {
+  const packer = packRows(kept.length + 1);
+  for (const i of used) {
+    packer.put(0, 1);
+    kept.forEach((k, column) => {
       const { mean, deviation } = scales[k]!;
-      return [column + 1, ((cases[i]![names[k]!] ?? 0) - mean) / deviation] as const;
+      packer.put(column + 1, ((cases[i]![names[k]!] ?? 0) - mean) / deviation);
     });
-    return [[0, 1] as const, ...scaled];
-  });
+    packer.endRow();
+  }
   const weights = fitLogistic({
-    rows: packRows(rows, kept.length + 1),
+    rows: packer.rows(),
     labels: used.map((i) => labels[i]!),
     counts: used.map(use),
     ridge,
     free: new Set([0]),
-    rounds: 200,
+    rounds: 150,
   });
   const named = kept.map((k, column) => {
     const { mean, deviation } = scales[k]!;
     return [names[k]!, [weights[column + 1]! / deviation, mean] as const] as const;
   });
   return { bias: weights[0]!, weights: Object.fromEntries(named) };
+}
+
+function namesIn(cases: readonly Features[]): readonly string[] {
+  const names = new Set<string>();
+  for (const features of cases) for (const name in features) names.add(name);
+  return [...names].sort();
 }
 
 function scaleOf(values: readonly number[]): { readonly mean: number; readonly deviation: number } {

@@ -10,7 +10,11 @@ interface Step {
 }
 
 /** Finds the least of a convex smooth function by L-BFGS (Liu & Nocedal 1989) from `start`; the same input gives the same end. */
-export function minimise(smooth: Smooth, start: Float64Array, { rounds = 100, enough = 1e-5 } = {}): Float64Array {
+export function minimise(
+  smooth: Smooth,
+  start: Float64Array,
+  { rounds = 100, enough = 1e-6 } = {},
+): Float64Array {
   let at: Float64Array = Float64Array.from(start);
   let slope: Float64Array = new Float64Array(at.length);
   let value = smooth(at, slope);
@@ -32,7 +36,7 @@ export function minimise(smooth: Smooth, start: Float64Array, { rounds = 100, en
     at = next;
     slope = nextSlope;
     value = nextValue;
-    if (gain < enough * Math.max(1, Math.abs(value)) * 1e-2) break;
+    if (gain < enough * Math.max(1, Math.abs(value))) break;
   }
   return at;
 }

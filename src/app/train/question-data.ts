@@ -30,20 +30,18 @@ export function readQuestions(dir: string): readonly LabelledQuestion[] {
   return ['train', 'val'].flatMap((part) => {
     const lines = readLines<{ section: string; text: string }>(dir, `sections.${part}.jsonl`);
     const sections = new Map(lines.map(({ section, text }) => [section, text]));
-    return readLines<QuestionLine>(dir, `questions.${part}.jsonl`).map(
-      (line): LabelledQuestion => ({
-        story: line.id.slice(0, line.id.lastIndexOf('/')),
-        val: part === 'val',
-        section: sections.get(line.section) ?? '',
-        text: line.question,
-        answer: line.answer,
-        inferential: inferential(line.label),
-        second:
-          line.second_label === undefined
-            ? null
-            : { answer: line.second_answer ?? '', inferential: inferential(line.second_label) },
-      }),
-    );
+    return readLines<QuestionLine>(dir, `questions.${part}.jsonl`).map((line): LabelledQuestion => ({
+      story: line.id.slice(0, line.id.lastIndexOf('/')),
+      val: part === 'val',
+      section: sections.get(line.section) ?? '',
+      text: line.question,
+      answer: line.answer,
+      inferential: inferential(line.label),
+      second:
+        line.second_label === undefined
+          ? null
+          : { answer: line.second_answer ?? '', inferential: inferential(line.second_label) },
+    }));
   });
 }
 

@@ -9,7 +9,11 @@ export function readLines<Shape>(dir: string, file: string): readonly Shape[] {
   try {
     text = readFileSync(path, 'utf8');
   } catch {
-    throw new Fault('usage', `Cannot read ${path}, expected a file of labelled data, got none`, 'Give the data folder with --data.');
+    throw new Fault(
+      'usage',
+      `Cannot read ${path}, expected a file of labelled data, got none`,
+      'Give the data folder with --data.',
+    );
   }
   return text
     .replace(/^\uFEFF/, '')
@@ -21,6 +25,10 @@ function parsed<Shape>(line: string, path: string, number: number): Shape {
   try {
     return JSON.parse(line) as Shape;
   } catch {
-    throw new Fault('usage', `Cannot read line ${number} of ${path}, expected JSON, got something else`, 'Mend or leave out the line.');
+    throw new Fault(
+      'usage',
+      `Cannot read line ${number} of ${path}, expected JSON, got something else`,
+      'Mend or leave out the line.',
+    );
   }
 }

@@ -31,7 +31,16 @@ export const sumUpModels = {
     'long words',
     'order words',
   ],
-  wording: ['in order', 'threes', 'length', 'sentence length', 'best sentence', 'long words', 'own pairs', 'variety'],
+  wording: [
+    'in order',
+    'threes',
+    'length',
+    'sentence length',
+    'best sentence',
+    'long words',
+    'own pairs',
+    'variety',
+  ],
 } as const satisfies Record<string, readonly SumUpFeature[]>;
 export type SumUpScore = keyof typeof sumUpModels;
 

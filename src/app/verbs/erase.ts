@@ -37,12 +37,13 @@ export const verb: Verb = {
           'Look at the roster.',
         );
       const by = Object.values(state.people).find(
-        ({ role, removed, id }) => !removed && role === 'administrator' && id !== person,
+        ({ role, removed, id }) =>
+          !removed && (role === 'administrator' || role === 'tutor') && id !== person,
       );
       if (!by)
         throw new Fault(
           'not allowed',
-          'Cannot erase, expected another administrator in the class, got none',
+          'Cannot erase, expected a tutor or administrator in the class, got none',
           'Add one first.',
         );
       await mustMove(school.house, state.id, by.id, [{ type: 'erase-person', person }]);

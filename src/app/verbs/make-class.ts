@@ -4,11 +4,11 @@ import { foundClass } from '../founding.js';
 import type { Verb } from '../io.js';
 import { configFor, openSchool } from '../school.js';
 
-/** Makes a real class and prints its administrator's link. */
+/** Makes a real class and prints its tutor's link. */
 export const verb: Verb = {
   name: 'make-class',
   usage: 'make-class --name NAME --zone ZONE --nickname NICKNAME [--data DIR]',
-  words: 'makes a class and prints the link of its administrator',
+  words: 'makes a class and prints the link of its tutor',
   async run(args, io) {
     const { values } = parseArgs({
       args: [...args],
@@ -31,10 +31,10 @@ export const verb: Verb = {
     const base = config.url?.replace(/\/$/, '') ?? `http://${config.host}:${config.port}`;
     const school = await openSchool(config, () => base);
     try {
-      const { classId, administrator } = await foundClass(school.house, { name, zone, nickname });
-      const { link } = await school.house.makeSlip({ classId, person: administrator }, administrator);
+      const { classId, tutor } = await foundClass(school.house, { name, zone, nickname });
+      const { link } = await school.house.makeSlip({ classId, person: tutor }, tutor);
       await io.out(
-        `Class “${name}” (${classId}) is made. Its administrator’s link, shown this once, good for two weeks:\n  ${link}\nStart the server, open the link, and add a tutor and pupils on the roster.\n`,
+        `Class “${name}” (${classId}) is made. Its tutor’s link, shown this once, good for two weeks:\n  ${link}\nStart the server, open the link, and add pupils on the roster.\n`,
       );
       return 0;
     } finally {

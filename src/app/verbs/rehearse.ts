@@ -67,7 +67,12 @@ export async function runRehearsal(
   options: { readonly seed: number; readonly json: boolean; readonly grade?: number },
   io: Io,
 ): Promise<number> {
-  const passages = await Promise.all(paths.map(async (path) => ({ text: await readTextFile(path), ...(options.grade === undefined ? {} : { grade: options.grade }) })));
+  const passages = await Promise.all(
+    paths.map(async (path) => ({
+      text: await readTextFile(path),
+      ...(options.grade === undefined ? {} : { grade: options.grade }),
+    })),
+  );
   const { posts, refused } = await readPosts(postsPath, io);
   if (posts.length === 0) {
     throw new Fault(

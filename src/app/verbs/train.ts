@@ -12,6 +12,6 @@ export const verb: Verb = {
     const { values } = parseArgs({ args: [...args], options: { data: { type: 'string' } } });
     if (values.data === undefined)
       throw new Fault('usage', 'Cannot train, expected --data', `Use: ${verb.usage}`);
-    return runTrain({ data: values.data }, io.out, io.err);
+    return runTrain({ data: values.data }, process.stdout, process.stderr);
   },
 };

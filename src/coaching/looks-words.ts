@@ -119,7 +119,6 @@ export const looksWords = catalogue({
 
   // Words of the group.
   'no words yet': pupil('plain words', 'No words here yet.'),
-  'who asked': pupil('plain words', 'Asked by {who}'),
   'no meaning yet': pupil('plain words', 'We do not know it yet.'),
   'all read': pupil('plain words', 'Parts read: {n} of {many}'),
   'help title': pupil('plain words', 'What you can do here'),

@@ -2,7 +2,7 @@ import type { Block, Message } from '../../shared/messages.js';
 import type { Alarm } from '../practice/state.js';
 import { answer, nameOf, staff, type Asked } from './asked.js';
 import { choice, choices, heading, look, move, prose } from './blocks.js';
-import { allowedBlocks } from './may-do.js';
+import { allowedBlocks } from './allowed-blocks.js';
 
 function stands(asked: Asked, alarm: Alarm): string {
   if (alarm.acknowledgedBy !== null) {

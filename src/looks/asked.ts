@@ -6,6 +6,7 @@ import type { Register } from '../../shared/strategies.js';
 import type { Instant } from '../../shared/time.js';
 import { fill } from '../coaching/catalogue.js';
 import { looksWords } from '../coaching/looks-words.js';
+import { staffClassWords } from '../coaching/staff-class-words.js';
 import { staffLooksWords } from '../coaching/staff-looks-words.js';
 import { registerOf } from '../practice/lookup.js';
 import type { ClassState, Person } from '../practice/state.js';
@@ -20,8 +21,11 @@ export interface Asked {
   readonly at: Instant;
 }
 
+/** All words for staff; each page has its own part of the catalogue. */
+const staffWords = { ...staffClassWords, ...staffLooksWords };
+
 export type LooksKey = keyof typeof looksWords;
-export type StaffKey = keyof typeof staffLooksWords;
+export type StaffKey = keyof typeof staffWords;
 type Slots = Readonly<Record<string, string | number>>;
 
 /** Gathers what a look needs of who asks. */
@@ -36,7 +40,7 @@ export function say(asked: Pick<Asked, 'register'>, key: LooksKey, slots: Slots 
 
 /** A sentence or label for staff. */
 export function staff(key: StaffKey, slots: Slots = {}): string {
-  return fill(staffLooksWords[key], slots);
+  return fill(staffWords[key], slots);
 }
 
 /** What somebody is called, also when the nickname is gone. */

@@ -7,7 +7,7 @@ import { strategyWords } from '../progress/doing-words.js';
 import type { Slip } from '../store/store.js';
 import { answer, nameOf, staff, type Asked } from './asked.js';
 import { choice, choices, form, heading, list, move, pick, prose, sameOptions, typed } from './blocks.js';
-import { allowedBlocks } from './may-do.js';
+import { allowedBlocks } from './allowed-blocks.js';
 
 /** Above this many pupils a group is offered a split; 3 to 6 is common practice, no source. */
 const largest = 6;

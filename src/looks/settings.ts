@@ -6,7 +6,7 @@ import type { Group } from '../practice/state.js';
 import { strategyWords } from '../progress/doing-words.js';
 import { answer, staff, type Asked } from './asked.js';
 import { choice, choices, form, heading, move, pick, prose, sameOptions, typed } from './blocks.js';
-import { allowedBlocks } from './may-do.js';
+import { allowedBlocks } from './allowed-blocks.js';
 import { settingValue } from './setting-values.js';
 
 function field(asked: Asked, setting: SettingName): Field {

@@ -1,7 +1,7 @@
 import type { Field } from '../../shared/messages.js';
 import { fixUps, type Doing } from '../../shared/strategies.js';
 import type { SegmentReading } from '../../shared/text.js';
-import { say, type Asked } from './asked.js';
+import { say, type Asked, type LooksKey } from './asked.js';
 import { pick, sameOptions, typed } from './blocks.js';
 
 /** Children's posts are short; more is let through, and the judges speak of length. */
@@ -21,11 +21,16 @@ function textField(asked: Asked, doing: Doing, filled: Filled): Field {
 }
 
 /** A sentence of the segment, tapped as what shows it. */
-export function sentenceField(asked: Asked, segment: SegmentReading, label: string, required = false): Field {
+export function sentenceField(
+  asked: Asked,
+  segment: SegmentReading,
+  label: LooksKey,
+  required = false,
+): Field {
   return {
     kind: 'sentence',
     name: 'place',
-    label: say(asked, label as never),
+    label: say(asked, label),
     source: segment.text,
     ranges: segment.sentences,
     required,

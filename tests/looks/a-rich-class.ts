@@ -12,23 +12,20 @@ import {
   day,
   finch,
   group,
-  harbour,
   held,
   heron,
-  lantern,
   monday,
   owl,
-  passages,
   plover,
   post,
-  questionJudged,
   row,
-  sumUpJudged,
   tern,
   tries,
   withPosts,
   wren,
 } from '../progress/a-class.js';
+import { harbour, lantern, passages } from '../progress/a-shelf.js';
+import { questionJudged, sumUpJudged } from '../progress/judged.js';
 
 export const now = monday + 2 * day + 3_600_000;
 export const alarm = asId<AlarmId>('al-1');

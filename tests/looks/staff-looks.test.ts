@@ -3,7 +3,8 @@ import { settingNames } from '../../shared/moves.js';
 import { settingDefaults, readSetting } from '../../src/practice/settings.js';
 import { settingValue } from '../../src/looks/setting-values.js';
 import type { Settings } from '../../src/practice/state.js';
-import { aClass, aGroup, finch, group, harbour, owl, plover, withPosts, wren } from '../progress/a-class.js';
+import { aClass, aGroup, finch, group, owl, plover, withPosts, wren } from '../progress/a-class.js';
+import { harbour } from '../progress/a-shelf.js';
 import { alarm, allWords, asked, gone, looked, now, ownWords, seen, state } from './a-rich-class.js';
 
 beforeEach(() => {

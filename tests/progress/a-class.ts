@@ -4,25 +4,16 @@ import {
   asId,
   type ClassId,
   type GroupId,
-  type PassageId,
   type PersonId,
   type PostId,
   type PracticeId,
 } from '../../shared/ids.js';
-import type { Judgement, SumUpJudgement } from '../../shared/judgements.js';
 import { said } from '../../shared/said.js';
 import type { Doing, Level } from '../../shared/strategies.js';
-import type { HardWord, SegmentReading } from '../../shared/text.js';
+import { harbour, lantern, passages } from './a-shelf.js';
+import { questionJudged, sumUpJudged } from './judged.js';
 import { emptyState } from '../../src/practice/empty-state.js';
-import type {
-  ClassState,
-  Group,
-  Person,
-  Post,
-  PostStage,
-  Practice,
-  ShelfPassage,
-} from '../../src/practice/state.js';
+import type { ClassState, Group, Person, Post, PostStage, Practice } from '../../src/practice/state.js';
 
 export const day = 86_400_000;
 /** Monday, 2 November 2026, 08:00 UTC. */
@@ -36,8 +27,6 @@ export const curlew = asId<PersonId>('t-curlew');
 export const owl = asId<PersonId>('s-owl');
 export const heron = asId<PersonId>('a-heron');
 export const group = asId<GroupId>('g-1');
-export const harbour = asId<PassageId>('pa-harbour');
-export const lantern = asId<PassageId>('pa-lantern');
 
 export function person(id: PersonId, nickname: string, more: Partial<Person> = {}): Person {
   return {
@@ -56,68 +45,6 @@ export function person(id: PersonId, nickname: string, more: Partial<Person> = {
     ...more,
   };
 }
-
-function mooring(text: string): HardWord {
-  const clue = 'a ring set in stone';
-  const start = text.indexOf(clue);
-  return {
-    word: 'mooring',
-    start: text.indexOf('mooring'),
-    difficulty: 0.8,
-    clue: { kind: 'definition', place: { in: 'segment', start, end: start + clue.length } },
-  };
-}
-
-function segment(text: string): SegmentReading {
-  const sentences = [...text.matchAll(/[^.?!]+[.?!]/gu)].map((found) => ({
-    start: found.index + (found[0].length - found[0].trimStart().length),
-    end: found.index + found[0].length,
-  }));
-  return {
-    text,
-    sentences,
-    keyTerms: [
-      { term: 'harbour', weight: 1 },
-      { term: 'tide', weight: 0.6 },
-    ],
-    hardWords: text.includes('mooring') ? [mooring(text)] : [],
-    topicSentence: sentences[0] ?? null,
-    questions: [{ text: 'Why do the boats wait for the tide?', relationship: 'think and search' }],
-  };
-}
-
-const segments = [
-  'The small harbour sleeps at low water. Boats lie on the mud and wait for the tide. Each is tied to a mooring, a ring set in stone.',
-  'At noon the tide creeps back over the mud. The boats lift one by one. Gulls follow the first boat out.',
-  'By evening the harbour is full again. The crews hang up their wet nets. Nobody speaks much.',
-];
-
-function onShelf(id: PassageId, title: string): ShelfPassage {
-  return {
-    id,
-    grade: 4,
-    reading: {
-      title,
-      level: {
-        grade: 4.2,
-        range: [3.1, 5],
-        ease: 82,
-        formulas: { 'Flesch-Kincaid': 4.2 },
-        words: 240,
-        sentences: 22,
-      },
-      segments: segments.map(segment),
-    },
-    gists: {},
-    spareQuestions: {},
-    withdrawn: false,
-  };
-}
-
-export const passages: ClassState['shelf'] = {
-  [harbour]: onShelf(harbour, 'The Sleeping Harbour'),
-  [lantern]: onShelf(lantern, 'A Lantern for the Lane'),
-};
 
 export const openSegment: Extract<Practice, { phase: 'open' }> = {
   phase: 'open',
@@ -273,52 +200,6 @@ export function held(why: HoldReason, since: number): PostStage {
     since,
     times: { spareAt: null, remindAt: since + day, deputyAt: since + 2 * day },
     reminded: 'no',
-  };
-}
-
-export function sumUpJudged(level: Level, copied = 0): SumUpJudgement {
-  return {
-    kind: 'sum-up',
-    level,
-    value: 'on topic',
-    probability: 0.9,
-    measures: {
-      content: 0.5,
-      wording: 0.5,
-      sentences: 1,
-      words: 9,
-      coverage: 0.5,
-      copied,
-      onTopic: 0.9,
-      copiedFromPeers: 0,
-      gist: null,
-    },
-    reasons: copied > 0.5 ? [{ rule: 'a rule', place: { in: 'text', start: 0, end: 9 } }] : [],
-    version: 'test',
-  };
-}
-
-export function questionJudged(
-  level: Level,
-  value: 'literal' | 'inferential' | 'unsure',
-  probability = 0.8,
-): Judgement {
-  return {
-    kind: 'question',
-    level,
-    value,
-    probability,
-    measures: {
-      isQuestion: true,
-      inferential: value === 'inferential' ? 0.8 : 0.2,
-      relationship: value === 'unsure' ? null : value === 'literal' ? 'right there' : 'author and me',
-      onTopic: 0.9,
-      mainIdea: 0.4,
-      answerable: 0.8,
-      copied: 0,
-    },
-    reasons: [],
-    version: 'test',
   };
 }
 

@@ -10,19 +10,18 @@ import {
   day,
   finch,
   group,
-  harbour,
   held,
   monday,
   plover,
   post,
-  questionJudged,
   row,
-  sumUpJudged,
   tern,
   tries,
   withPosts,
   wren,
 } from './a-class.js';
+import { harbour } from './a-shelf.js';
+import { questionJudged, sumUpJudged } from './judged.js';
 
 const at = monday + 10 * day;
 const digest = (posts: readonly Post[], rows: readonly EvidenceRow[] = [], more = {}) =>

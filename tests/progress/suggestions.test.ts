@@ -1,25 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { EvidenceRow } from '../../shared/evidence.js';
 import { said } from '../../shared/said.js';
+import { fill, type Catalogue } from '../../src/coaching/catalogue.js';
+import { digestWords } from '../../src/coaching/digest-words.js';
 import { gather } from '../../src/progress/facts.js';
 import { suggestionRules } from '../../src/progress/suggestion-rules.js';
 import { suggestionsFor } from '../../src/progress/suggestions.js';
 import type { Post } from '../../src/practice/state.js';
-import {
-  day,
-  finch,
-  group,
-  held,
-  monday,
-  plover,
-  post,
-  questionJudged,
-  row,
-  sumUpJudged,
-  tries,
-  withPosts,
-  wren,
-} from './a-class.js';
+import { day, finch, group, held, monday, plover, post, row, tries, withPosts, wren } from './a-class.js';
+import { questionJudged, sumUpJudged } from './judged.js';
 
 interface Seen {
   readonly posts: readonly Post[];
@@ -81,8 +70,14 @@ describe('Rules for suggestions', () => {
   it.each(suggestionRules.map((rule) => ({ name: rule.name, rule })))('$name', ({ name, rule }) => {
     const example = examples[name];
     if (example === undefined) throw new Error(`No example for ${name}`);
-    expect(rule.find(facts(example.matches))).not.toEqual([]);
+    const [found] = rule.find(facts(example.matches));
+    expect(found).toBeDefined();
     expect(rule.find(facts(example.mustNot))).toEqual([]);
+    for (const part of ['text', 'reason']) {
+      const entry = (digestWords as Catalogue)[`${name} ${part}`];
+      const slots = { pupil: 'Wren', asker: 'Finch', quote: 'why mud', doing: 'question', ...found?.figures };
+      expect(entry && fill(entry, slots)).toContain('Wren');
+    }
   });
 
   it('say nothing about a post whose words are gone', () => {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Level } from '../../shared/strategies.js';
 import { chanceBelow } from '../../src/progress/beta.js';
 import { barAsSeen, progressOf, verdictDefaults } from '../../src/progress/verdict.js';
-import { lantern, monday, tries, wren } from './a-class.js';
+import { monday, tries, wren } from './a-class.js';
+import { lantern } from './a-shelf.js';
 
 const sure = { ...verdictDefaults, judgeError: { question: 0, clarify: 0, 'sum-up': 0, predict: 0 } };
 const levels = (met: number, missed: number): Level[] => [

@@ -1,4 +1,4 @@
-import { mayMove, type MoveName } from '../../shared/moves.js';
+import { mayMove } from '../../shared/moves.js';
 import { mayLook } from '../../shared/looks.js';
 import type { Action, Block } from '../../shared/messages.js';
 import type { Role } from '../../shared/roles.js';
@@ -16,9 +16,4 @@ export function allowedBlocks(role: Role, blocks: readonly Block[]): readonly Bl
     const left = block.choices.filter(({ action }) => may(role, action));
     return left.length === 0 ? [] : [{ ...block, choices: left }];
   });
-}
-
-/** Whether a role may make a move. */
-export function mayDo(role: Role, name: MoveName): boolean {
-  return may(role, { kind: 'move', name, args: {} });
 }

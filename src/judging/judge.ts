@@ -1,7 +1,9 @@
 import type { JudgeInput, Judgement } from '../../shared/judgements.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
 import { judgeAnswer } from './judge-answer.js';
+import { judgeClarify } from './judge-clarify.js';
 import { judgeQuestion } from './judge-question.js';
+import { judgeSumUp } from './judge-sum-up.js';
 import { makeTools } from './tools.js';
 
 /** Builds the one judge of all kinds of post over a lexicon; synchronous and pure, the same input gives the same judgement. */
@@ -14,7 +16,9 @@ export function makeJudge(lexicon: Lexicon): (input: JudgeInput) => Judgement {
       case 'answer':
         return judgeAnswer(input, tools);
       case 'sum-up':
+        return judgeSumUp(input, tools);
       case 'clarify':
+        return judgeClarify(input, tools);
       case 'predict':
         throw new Error(`Cannot judge a ${input.kind} yet`);
       default: {

@@ -10,7 +10,7 @@ import {
 import type { QuestionView } from '../../judging/question-view.js';
 import type { JudgingTools } from '../../judging/tools.js';
 import { fitLogistic } from './fit-logistic.js';
-import { packRows, type Rows } from './rows.js';
+import { rowPacker, type Rows } from './rows.js';
 
 const vocabularySize = 700;
 /** Chosen on folds of the training stories among 15, 50 and 170. */
@@ -35,7 +35,7 @@ export function clauseTable(
 ): ClauseTable {
   const vocabulary = commonWords(views);
   const column = new Map(vocabulary.map((word, k) => [word, clauseFactNames.length + k]));
-  const packer = packRows(clauseFactNames.length + vocabulary.length);
+  const packer = rowPacker(clauseFactNames.length + vocabulary.length);
   const kinds: number[] = [];
   const labels: number[] = [];
   const of: number[] = [];

@@ -1,7 +1,7 @@
 import type { Features } from '../../judging/question-features.js';
 import type { Logistic } from '../../judging/logistic.js';
 import { fitLogistic } from './fit-logistic.js';
-import { packRows } from './rows.js';
+import { rowPacker } from './rows.js';
 
 /** Fits a logistic model to named features, each scaled to deviation 1 first; only cases for which `use` holds count. */
 export function fitTable(
@@ -13,7 +13,7 @@ export function fitTable(
   const names = namesIn(used.map((i) => cases[i]!));
   const scales = names.map((name) => scaleOf(used.map((i) => cases[i]![name] ?? 0)));
   const kept = names.map((_, k) => k).filter((k) => scales[k]!.deviation > 1e-9);
-  const packer = packRows(kept.length + 1);
+  const packer = rowPacker(kept.length + 1);
   for (const i of used) {
     packer.put(0, 1);
     kept.forEach((k, column) => {

@@ -15,7 +15,7 @@ export interface RowPacker {
 }
 
 /** A packer for rows of `width` columns. */
-export function packRows(width: number): RowPacker {
+export function rowPacker(width: number): RowPacker {
   const starts = [0];
   let columns = new Uint16Array(1 << 16);
   let values = new Float32Array(1 << 16);
@@ -46,4 +46,14 @@ export function packRows(width: number): RowPacker {
 function copyTo<Numbers extends Uint16Array | Float32Array>(to: Numbers, from: Numbers): Numbers {
   to.set(from);
   return to;
+}
+
+/** Packs rows given as pairs of column and value. */
+export function packRows(rows: readonly (readonly (readonly [number, number])[])[], width: number): Rows {
+  const packer = rowPacker(width);
+  for (const row of rows) {
+    for (const [column, value] of row) packer.put(column, value);
+    packer.endRow();
+  }
+  return packer.rows();
 }

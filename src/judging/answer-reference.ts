@@ -1,0 +1,102 @@
+import { contradiction, negates, opposed } from './answer-negation.js';
+import { raritySum, shareOf, type StemView } from './answer-view.js';
+import type { Features } from './question-features.js';
+import type { JudgingTools } from './tools.js';
+
+/** Features of an answer beside a reference answer; the more of what the reference adds to the question is said, the likelier it is right. */
+export function referenceFeatures(
+  answer: StemView,
+  reference: StemView,
+  question: StemView,
+  tools: JudgingTools,
+): Features {
+  const asked = question.rarities;
+  const related = relatedStems(answer, reference, tools);
+  const said = (stem: string): boolean => answer.rarities.has(stem);
+  const meant = (stem: string): boolean => said(stem) || related.has(stem);
+  const all = raritySum(reference, () => true);
+  const fresh = raritySum(reference, (stem) => !asked.has(stem));
+  const saidAll = raritySum(reference, said);
+  const saidFresh = raritySum(reference, (stem) => !asked.has(stem) && said(stem));
+  const meantFresh = raritySum(reference, (stem) => !asked.has(stem) && meant(stem));
+  const own = raritySum(answer, () => true);
+  const right = raritySum(answer, (stem) => reference.rarities.has(stem));
+  const recall = shareOf(saidAll, all);
+  const precision = shareOf(right, own);
+  const freshRecall = shareOf(saidFresh, fresh, recall);
+  const ownFresh = raritySum(answer, (stem) => !asked.has(stem));
+  const rightFresh = raritySum(answer, (stem) => !asked.has(stem) && reference.rarities.has(stem));
+  const length = answer.keys.length;
+  const pairs = pairsOf(reference.keys);
+  const trigrams = gramsOf(reference.analysis.text);
+  const grams = gramsOf(answer.analysis.text);
+  const shared = [...trigrams].filter((gram) => grams.has(gram)).length;
+  return {
+    recall,
+    precision,
+    balance: shareOf(2 * recall * precision, recall + precision),
+    'fresh recall': freshRecall,
+    'fresh meant': shareOf(meantFresh, fresh, recall),
+    'fresh precision': shareOf(rightFresh, ownFresh),
+    'fresh said': saidFresh,
+    'nothing fresh said': saidFresh === 0 && fresh > 0 ? 1 : 0,
+    'pairs said': shareOf([...pairsOf(answer.keys)].filter((pair) => pairs.has(pair)).length, pairs.size),
+    'letters shared': shareOf(2 * shared, trigrams.size + grams.size),
+    'letters of reference': shareOf(shared, trigrams.size),
+    'letters of answer': shareOf(shared, grams.size),
+    'asked words': shareOf(
+      raritySum(answer, (stem) => asked.has(stem)),
+      own,
+    ),
+    'fresh words': Math.min(10, [...answer.rarities.keys()].filter((stem) => !asked.has(stem)).length),
+    length: Math.log(length + 1),
+    'very short': length <= 3 ? 1 : 0,
+    'reference length': Math.log(reference.keys.length + 1),
+    'length against reference': Math.log((length + 1) / (reference.keys.length + 1)),
+    'question length': Math.log(question.keys.length + 1),
+    'short reference said': reference.keys.length < 10 ? freshRecall : 0,
+    'long reference said': reference.keys.length >= 18 ? freshRecall : 0,
+    'negated otherwise': negates(answer.analysis) === negates(reference.analysis) ? 0 : 1,
+    'negates too': negates(answer.analysis) && negates(reference.analysis) ? 1 : 0,
+    contradicted: contradiction(answer.polarity, reference.polarity) === null ? 0 : 1,
+    opposed: opposed(answer.analysis, reference.analysis) ? 1 : 0,
+    'numbers said': numbersSaid(answer, reference),
+    'begins alike': answer.keys[0] === reference.keys[0] ? 1 : 0,
+    'does not know': /\b(don'?t know|idk|not sure|no idea)\b/i.test(answer.analysis.text) ? 1 : 0,
+    because: /\b(because|since|so)\b/i.test(answer.analysis.text) ? 1 : 0,
+  };
+}
+
+/** Stems of the reference that the answer says by a synonym. */
+function relatedStems(answer: StemView, reference: StemView, { lexicon }: JudgingTools): ReadonlySet<string> {
+  const found = new Set<string>();
+  const own = answer.analysis.tokens.filter(({ content }) => content);
+  const others = new Set(own.flatMap(({ lower }) => lexicon.synonyms(lower)));
+  for (const token of reference.analysis.tokens) {
+    if (!token.content) continue;
+    if (others.has(token.lower) || lexicon.bases(token.lower).some((base) => others.has(base)))
+      found.add(token.stem);
+  }
+  return found;
+}
+
+function pairsOf(keys: readonly string[]): ReadonlySet<string> {
+  return new Set(keys.slice(1).map((key, i) => `${keys[i]!} ${key}`));
+}
+
+function gramsOf(text: string): ReadonlySet<string> {
+  const plain = ` ${text
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, ' ')
+    .trim()} `;
+  return new Set([...plain].slice(0, -3).map((_, i) => plain.slice(i, i + 4)));
+}
+
+/** 1 where the reference's numbers are all said, -1 where others are said instead, 0 where it has none. */
+function numbersSaid(answer: StemView, reference: StemView): number {
+  const numbers = ({ analysis }: StemView): readonly string[] => analysis.text.match(/\d+(\.\d+)?/g) ?? [];
+  const wanted = numbers(reference);
+  const given = new Set(numbers(answer));
+  if (wanted.length === 0) return 0;
+  return wanted.every((number) => given.has(number)) ? 1 : given.size > 0 ? -1 : 0;
+}

@@ -1,22 +1,30 @@
 import { spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asId, type ClassId } from '../../shared/ids.js';
 import { wordsOf } from '../../shared/said.js';
 import { openSqliteStore } from '../../src/store/sqlite-store.js';
 import { channel } from '../support/commits.js';
+import { compileTo } from '../support/compiled.js';
 
 const oak = asId<ClassId>('oak');
 const kills = 20;
-const folder = mkdtempSync(join(tmpdir(), 'store-kill-'));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const base = mkdtempSync(join(tmpdir(), 'store-kill-'));
+const folder = join(base, 'data');
+let writer: string;
+beforeAll(() => {
+  mkdirSync(join(base, 'built'));
+  writer = compileTo(join(base, 'built'), join(import.meta.dirname, 'store-writer.ts'));
+});
+afterAll(() => rmSync(base, { recursive: true, force: true }));
 
 /** Runs the writer and kills it a random time after its first word; what it said it would do, and what it said was done. */
 async function writeAndKill(first: number): Promise<{ tried: number; acknowledged: number }> {
-  const args = ['--import', 'tsx', join(import.meta.dirname, 'store-writer.ts'), folder, String(first)];
-  const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, [writer, folder, String(first)], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   let text = '';
   let timer: NodeJS.Timeout | undefined;
   child.stdout.setEncoding('utf8');
@@ -56,5 +64,5 @@ describe('A process that is killed at any instant', () => {
     // Else the kills came when nothing was under way, and this would say little.
     expect(acknowledged).toBeGreaterThan(kills);
     expect(midway).toBeGreaterThan(0);
-  }, 240_000);
+  }, 400_000);
 });

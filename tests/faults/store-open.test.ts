@@ -4,14 +4,21 @@ import { chmodSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writ
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { sql } from 'kysely';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { asId, type ClassId } from '../../shared/ids.js';
 import { openStore } from '../../src/store/kysely-store.js';
 import { databaseFile, openFile } from '../../src/store/open-database.js';
 import { openSqliteStore } from '../../src/store/sqlite-store.js';
 import { commitOf, drafted } from '../support/commits.js';
+import { compileTo } from '../support/compiled.js';
 
 const oak = asId<ClassId>('oak');
+const built = mkdtempSync(join(tmpdir(), 'store-open-built-'));
+let opener: string;
+beforeAll(() => {
+  opener = compileTo(built, join(import.meta.dirname, 'store-open-child.ts'));
+});
+afterAll(() => rmSync(built, { recursive: true, force: true }));
 let folder: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'store-open-'));
@@ -24,8 +31,7 @@ afterEach(() => {
 
 /** Opens a folder in another process, as an account that isn't root. */
 function openElsewhere(of = folder): unknown {
-  const child = join(import.meta.dirname, 'store-open-child.ts');
-  const { stdout, stderr } = spawnSync(process.execPath, ['--import', 'tsx', child, of], {
+  const { stdout, stderr } = spawnSync(process.execPath, [opener, of], {
     encoding: 'utf8',
   });
   expect(stderr).toBe('');

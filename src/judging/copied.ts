@@ -39,7 +39,10 @@ function nameStems(source: Analysis): ReadonlySet<string> {
 }
 
 /** Tokens (by number) of the text that lie in runs, and where a scrambled sentence of the source is put together again. */
-function marked(length: number, runs: readonly { readonly first: number; readonly end: number }[]): boolean[] {
+function marked(
+  length: number,
+  runs: readonly { readonly first: number; readonly end: number }[],
+): boolean[] {
   const inRun = new Array<boolean>(length).fill(false);
   for (const { first, end } of runs) inRun.fill(true, first, end);
   return inRun;

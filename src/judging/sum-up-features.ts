@@ -79,7 +79,6 @@ function spread(stems: ReadonlySet<string>, { analysis }: SumUpSource): number {
     : -shares.reduce((sum, share) => sum + (share > 0 ? (share / all) * Math.log(share / all) : 0), 0);
 }
 
-
 /** Words of the text that the source does not hold, with what tells how well chosen they are. */
 function ownWords({ text, keys, source }: SumUpReading, lexicon: Lexicon) {
   const own = text.tokens.filter(({ content }, at) => content && !source.holders.has(keys[at] ?? ''));
@@ -106,7 +105,10 @@ function sentencesOf({ text, keys }: SumUpReading): readonly (readonly string[])
 }
 
 /** The features of a sum-up by name; all finite, also for an empty text. */
-export function sumUpFeatures(reading: SumUpReading, lexicon: Lexicon): Readonly<Record<SumUpFeature, number>> {
+export function sumUpFeatures(
+  reading: SumUpReading,
+  lexicon: Lexicon,
+): Readonly<Record<SumUpFeature, number>> {
   const { text, keys, source, copied } = reading;
   const { tokens } = text;
   const words = Math.max(1, tokens.length);
@@ -115,9 +117,7 @@ export function sumUpFeatures(reading: SumUpReading, lexicon: Lexicon): Readonly
   const contentAt = tokens.flatMap(({ content }, at) => (content ? [at] : []));
   const content = contentAt.map((at) => keys[at] ?? '');
   const shared = new Set(content.filter((key) => source.holders.has(key)));
-  const outside = new Set(
-    contentAt.filter((at) => copied.inRun[at] !== true).map((at) => keys[at] ?? ''),
-  );
+  const outside = new Set(contentAt.filter((at) => copied.inRun[at] !== true).map((at) => keys[at] ?? ''));
   const sharedOutside = new Set([...outside].filter((key) => source.holders.has(key)));
   const { own, rarer } = ownWords(reading, lexicon);
   const share = (set: ReadonlySet<string>) => tokens.filter(({ lower }) => set.has(lower)).length / words;

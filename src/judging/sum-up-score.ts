@@ -5,7 +5,9 @@ import type { SumUpFeature } from './sum-up-features.js';
 export interface RidgeModel {
   readonly bias: number;
   readonly features: Readonly<
-    Partial<Record<SumUpFeature, { readonly mean: number; readonly deviation: number; readonly weight: number }>>
+    Partial<
+      Record<SumUpFeature, { readonly mean: number; readonly deviation: number; readonly weight: number }>
+    >
   >;
 }
 
@@ -21,8 +23,7 @@ export function standing(value: number, mean: number, deviation: number): number
 export function expectedScore(features: Readonly<Record<SumUpFeature, number>>, model: RidgeModel): number {
   let score = model.bias;
   for (const [name, learned] of Object.entries(model.features)) {
-    score +=
-      learned.weight * standing(features[name as SumUpFeature], learned.mean, learned.deviation);
+    score += learned.weight * standing(features[name as SumUpFeature], learned.mean, learned.deviation);
   }
   return score;
 }

@@ -86,7 +86,9 @@ function build(analysis: Analysis, lexicon: Lexicon): SumUpSource {
     rarity,
     weight,
     contentPlaces: contentPlaces(analysis),
-    heaviest: new Map([...weight].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, heaviestKept)),
+    heaviest: new Map(
+      [...weight].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, heaviestKept),
+    ),
     keyTerms: new Map([...weight].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, 8)),
     threes: threesOf(analysis.tokens),
     synonyms: synonymsOf(words, lexicon),

@@ -1,0 +1,42 @@
+import type { Lexicon } from '../lexicon/lexicon.js';
+import type { Analysis } from '../text/analysis.js';
+import type { FoundPlace } from './clarify-place.js';
+import { hardWord, type HardWord } from './meaning-features.js';
+import { sidesOf, type Sides } from './meaning-polarity.js';
+
+/** A hard word of a segment, made ready to hold meanings against. */
+export interface ReadyWord {
+  readonly word: HardWord;
+  readonly sides: Sides;
+}
+
+const ready = new WeakMap<Analysis, Map<string, ReadyWord>>();
+
+/** The word that carries a found place: its rarest content word, in lower case. */
+export function carryingWord(segment: Analysis, found: FoundPlace, lexicon: Lexicon): string {
+  const tokens = segment.tokens.slice(found.firstToken, found.endToken);
+  const content = tokens.filter((token) => token.content);
+  const rarest = (content.length > 0 ? content : tokens).reduce((best, token) =>
+    lexicon.zipf(token.lower) < lexicon.zipf(best.lower) ? token : best,
+  );
+  return rarest.lower.replace(/'s?$/, '');
+}
+
+/** Sentences on either side of a word that make its context. */
+const around = 1;
+
+/** The hard word at a found place, kept as long as the segment's analysis is. */
+export function readyWord(segment: Analysis, found: FoundPlace, lexicon: Lexicon): ReadyWord {
+  const word = carryingWord(segment, found, lexicon);
+  const sentence = segment.tokens[found.firstToken]?.sentence ?? 0;
+  const key = `${word} ${sentence}`;
+  const known = ready.get(segment)?.get(key);
+  if (known) return known;
+  const context = segment.tokens
+    .filter((token) => token.content && Math.abs(token.sentence - sentence) <= around)
+    .map(({ lower }) => lower);
+  const made = { word: hardWord(word, context, lexicon), sides: sidesOf(word, lexicon) };
+  const words = ready.get(segment) ?? new Map<string, ReadyWord>();
+  ready.set(segment, words.set(key, made));
+  return made;
+}

@@ -1,6 +1,6 @@
 import type { Finding } from '../../shared/judgements.js';
 import type { Rude } from './rude.js';
-import { innocent, onlyWithYou } from './rude-words.js';
+import { doubtful, innocent, onlyWithYou } from './rude-words.js';
 import { matterOf, overlap, saysSo, stem, type Setting } from './setting.js';
 import { rangeOf, type Spoken } from './spoken.js';
 
@@ -35,7 +35,7 @@ export function isHeld(rude: Rude, spoken: Spoken, setting: Setting): boolean {
       ? true
       : second.test(text) && !saidThere(text, rude, setting) && addressed(text);
   if (innocent.test(text)) return named;
-  if (rude.always) return true;
+  if (rude.always && !doubtful.has(rude.word)) return true;
   return isAimed(text, rude.word, named);
 }
 
@@ -92,7 +92,31 @@ const talk = new Set(
   ).split(' '),
 );
 const talkTies =
-  / (?:agree|agrees|agreed|disagree|idea|answer|question|sum-up|sum up|prediction|clue|point|said|asked|wrote|thank|thanks|well done|good job|nice one|nice work|get well|happy birthday|your turn|turn to|my turn|can you|could you|do you think|what do you|do you like|do you know|explain|leader|leads|leading|missed that|is right|was right|meant|good luck|sorry|welcome) /u;
+  / (?:agree|agrees|agreed|disagree|idea|answer|question|sum-up|sum up|prediction|clue|point|said|asked|wrote|thank|thanks|well done|(?:work|read|play|sit|pair|be) with|good job|nice one|nice work|get well|happy birthday|your turn|turn to|my turn|can you|could you|do you think|what do you|do you like|do you know|explain|leader|leads|to lead|leading|missed that|is right|was right|meant|good luck|sorry|welcome) /u;
+
+/** Ordinary ways to say "you": asked, thanked, meant in general, told where to look. */
+const friendlyYou =
+  / (?:(?:can|could|would|will|may|shall|did|have|has|if|when|where|what|how|which|until|unless|what about|how about) you(?! (?:even|not|just shut|shut|always|still|stop))|do you (?:think|know|like|mean|want|agree|get|understand|remember|have|need|see)|are you (?:sure|ready|there|okay|ok|done|next|coming|leader|leading|still there|all right|asking|all)|(?:see|thank|love|help|join|agree with|thanks|tells?|shows?|lets?|gives?|makes?) you(?! (?:sick|cry|ugly|weird|stupid|look))|you (?:can|never know|must|need|have to|need to|know|get|see|said|wrote|asked|missed|forgot|mean|meant|used|did|found|read|put|explained|made (?:me (?:think|laugh|smile)|it|a)|helped|are right|were right|are welcome|two|all|guys|lot|could|should (?:add|read|look|say|tell|try|check|find)|will (?:see|find|know|get)|would|might|may|want|come|had|got|go first|go next|are (?:good|great|nice|kind|funny|clever|smart|the best|a good|so good|really good|the leader|next|leader|my|very|close|almost))|(?:so|that|means|then|when|where)(?: \S+){1,3} you|your (?:question|answer|idea|ideas|sum-up|sum|turn|prediction|word|point|clue|reply|post|go|sentence|words|own|friend|friends|help|hand|heart|eyes)) /u;
+
+/** Words said to a pupil that are neither about the passage nor any of the ordinary ways to say "you": they may hurt, so that an adult looks. */
+export function talkToPupil(spoken: Spoken, setting: Setting): Finding | null {
+  const at = spoken.heard.findIndex(({ word }) =>
+    /^(?:you|your|you are|you have|you will|you would|yourself)$/u.test(word),
+  );
+  if (at < 0) return null;
+  const sentence = sentenceAt(spoken, spoken.heard[at]?.start ?? 0);
+  if (friendlyYou.test(sentence.text.replace(/ you are /gu, ' you are '))) return null;
+  const matter = matterOf(spoken, sentence.from, sentence.to).filter(
+    (word) => !word.split(' ').every((part) => talk.has(part) || part === 'you'),
+  );
+  if (matter.length === 0 || overlap(matter, setting) >= 0.34) return null;
+  const range = rangeOf(spoken, spoken.at[sentence.from] ?? 0, (spoken.at[sentence.to - 1] ?? 0) + 1);
+  return {
+    kind: 'off topic',
+    rule: 'talk to a pupil, not about the passage',
+    place: { in: 'text', ...range },
+  };
+}
 
 /** Talk about a pupil of the class that is neither about the passage nor about each other's work: it may hurt, so that an adult looks. */
 export function talkAboutPupil(spoken: Spoken, setting: Setting): Finding | null {
@@ -102,7 +126,11 @@ export function talkAboutPupil(spoken: Spoken, setting: Setting): Finding | null
   const matter = matterOf(spoken).filter((word) => !word.split(' ').every((part) => talk.has(part)));
   if (matter.length === 0) return null;
   if (overlap(matter, setting) >= 0.34) return null;
-  if (talkTies.test(sentence.text)) return null;
+  if (
+    talkTies.test(sentence.text) ||
+    (friendlyYou.test(sentence.text) && !/ (?:your|why) /u.test(sentence.text))
+  )
+    return null;
   const range = rangeOf(spoken, spoken.at[sentence.from] ?? 0, (spoken.at[sentence.to - 1] ?? 0) + 1);
   return {
     kind: 'off topic',

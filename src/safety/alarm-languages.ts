@@ -28,7 +28,7 @@ export const languageRules: readonly Rule[] = [
   ),
   row(
     'German',
-    `(?:ich )?(?:will|mochte|wunsche)${gap} (?:sterben|tot sein|nicht mehr (?:leben|da sein|hier sein)|mich umbringen|verschwinden)|mich umbringen|nicht mehr leben|(?:papa|mama|vater|mutter|stiefvater|onkel|bruder|er|sie|jemand|opa)${gap} (?:schlagt|haut|verprugelt|tut|fasst|schlug|bedroht|sperrt)${gap} (?:mich|mir|uns)|(?:schlagt|haut|verprugelt|bedroht) (?:mich|uns)|fasst mich an|tut mir weh|angst${gap} (?:nach hause|vor (?:papa|meinem|ihm|meiner))|nichts zu essen|kein essen|hilf mir|helft mir|unser geheimnis|sag (?:es )?niemand\\S*|ich bin${gap} allein${gap} (?:zu hause|seit)`,
+    `(?:ich )?(?:will|mochte|wunsche)${gap} (?:sterben|tot sein|nicht mehr (?:leben|da sein|hier sein)|mich umbringen|verschwinden)|mich umbringen|nicht mehr leben|(?:papa|mama|vater|mutter|stiefvater|onkel|bruder|er|sie|jemand|opa)${gap} (?:schlagt|haut|verprugelt|tut|fasst|schlug|bedroht|sperrt)${gap} (?:mich|mir|uns|meine? (?:mama|mutter|schwester|bruder|papa))|(?:schlagt|haut|verprugelt|bedroht) (?:mich|uns)|fasst mich an|tut mir weh|angst${gap} (?:nach hause|vor (?:papa|meinem|ihm|meiner))|nichts zu essen|kein essen|hilf mir|helft mir|unser geheimnis|sag (?:es )?niemand\\S*|ich bin${gap} allein${gap} (?:zu hause|seit)`,
     'ich will sterben',
     'ich will lesen',
   ),

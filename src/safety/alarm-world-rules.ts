@@ -16,15 +16,15 @@ export const worldRules: readonly Rule[] = rulesOf('alarm', [
     'dad wont wake up',
     'my dad went out and came back with pizza',
     '.*(?:went next door|like always|with pizza|pancakes|with my aunt|aunt|so my|to work|at work|shopping).*|(?:he|she|they|it) .*',
-    'next door|biscuits|pancakes|aunt made|babysitter came|lol|haha',
+    'next door|biscuits|pancakes|aunt made|babysitter came|lol|haha|once|for a bit|fun|minutes',
   ],
   [
     'nowhere to sleep',
     '(?:i|we|me and \\S+|us|have to|had to|made me|makes me|let me) ~2 (?:sleep|sleeping|slept|live|living|lived|stay|stayed|staying) ~1 (?:in (?:the|a|our|my|mums|dads) (?:car|van|shed|garage|bus|station|street|bus shelter|bathtub|bath|cupboard|park|tent|cellar|kitchen floor|hallway|toilet|woods|doorway)|outside|on the (?:floor|street|streets|stairs|road|pavement|bench|doorstep|landing)|at the (?:bus|train) (?:station|stop)|rough|under a bridge) ~2 (?:now|since|because|last|every|all|and|for|there|tonight|when|again|dont|$|\\/)|(?:no|dont have (?:a|any)|havent got (?:a|any)|not enough|without (?:a )?|got no) (?:bed|beds|blanket|blankets|home|house|heating|coat|shoes|bed left|beds left)|(?:not allowed|locked|lock|locks|shut|shuts|kicked|threw|throws|throw|wont let me|made me (?:stay|sleep|stand)|makes me (?:stay|sleep|stand)|leave me|leaves me) ~2 (?:inside|in the house|indoors|out|in my room|in the (?:cupboard|cellar|shed|garage|dark|bathroom|closet|basement)|outside|to eat|to drink|to use the toilet|in at night|to sleep|to come in|back in|in until|till dark)',
     'we sleep in the car now',
     'the fox slept in the shed',
-    '(?:he|she|they|it|who) .*|.*(?:camping|tent|sleepover|caravan|playing out|holiday).*',
-    'camping|sleepover|holiday|tent lol|lol',
+    '',
+    'camping|sleepover|holiday|tent|caravan|lol|haha|(?:he|she|they|it|who|the \\S+|boy|girl|children|fox|§) (?:had|has|have|got|with|was|were|is|are|slept|sleeps|lived|lives) ~2 (?:no|not|without|in|on|outside|out|kicked|locked|at|bed)|(?:no|without a|got no) (?:coat|shoes)',
   ],
   [
     'nobody cares for me',

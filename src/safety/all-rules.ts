@@ -1,5 +1,7 @@
 import { advertRules } from './advert-rules.js';
+import { broadRules } from './alarm-broad-rules.js';
 import { languageRules } from './alarm-languages.js';
+import { moreRules } from './alarm-more-rules.js';
 import { othersRules } from './alarm-others-rules.js';
 import { selfRules } from './alarm-self-rules.js';
 import { worldRules } from './alarm-world-rules.js';
@@ -13,6 +15,8 @@ export const allRules = [
   ...selfRules,
   ...othersRules,
   ...worldRules,
+  ...moreRules,
+  ...broadRules,
   ...languageRules,
   ...personalRules,
 ];

@@ -59,6 +59,8 @@ function mashed(text: string): Finding | null {
     );
   if (mash && !/^(?:h[mn]+|[zm]+|s?h+)$/iu.test(mash[0]))
     return finding('keys struck at random', mash.index, mash.index + mash[0].length);
+  const rows = /qwert[a-z]*|asdf[a-z]*|zxcv[a-z]*|hjkl[a-z]*/iu.exec(text);
+  if (rows) return finding('keys struck at random', rows.index, rows.index + rows[0].length);
   const lines = text
     .split('\n')
     .map((line) => line.trim())

@@ -35,7 +35,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'not wanted',
-    '(?:we|i|they|us|lets|group|team) ~1 (?:dont|didnt|never|not|wont|wouldnt) ~2 (?:want|need|like|care about|pick|choose|invite|miss|let|be friends with|work with|play with|sit with|sit next to) ~1 (?:{you}|{your} \\S+|you in)|we dont want (?:him|her|them|that one)',
+    '(?:we|i|they|us|lets|group|team) ~1 (?:dont|didnt|never|not|wont|wouldnt) ~2 (?:want|need|like|care about|pick|choose|invite|miss|let|be friends with|work with|play with|sit with|sit next to) ~1 (?:{you}|{your} \\S+|you in)|we dont want (?:him|her|them|that one)|the new (?:girl|boy|kid) ~4 (?:weird|strange|stupid|smells?|ugly|annoying|dont|nobody)|dont (?:talk to|play with|sit with|sit next to) (?:her|him|them)',
     'we dont want you in our team',
     'we dont want to stop reading',
     '\\S+ ~6 you to (?:know|say|tell|think)',
@@ -48,7 +48,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'told to go',
-    '{start}(?:you )?(?:can |should |better )?go (?:and )?(?:sit|play|cry|live|stand|work|eat) ~2 (?:somewhere|else|alone|by yourself|on your own|over there|there|in the corner|about it|to your)|{start}(?:go away|get lost|get away|get out of (?:here|our|this)|get out{end}|go home|leave us|leave our|leave the (?:group|class|chat)|get a life|buzz off|clear off|push off|bog off|sod off|naff off|hop off|jog on|go cry|go back to (?:where|your|the)|back off|do one)',
+    '{start}(?:just |you should )?quit(?: already| now| the group)?{end}|{start}(?:you )?(?:can |should |better )?go (?:and )?(?:sit|play|cry|live|stand|work|eat) ~2 (?:somewhere|else|alone|by yourself|on your own|over there|there|in the corner|about it|to your)|{start}(?:go away|get lost|get away|get out of (?:here|our|this)|get out{end}|go home|leave us|leave our|leave the (?:group|class|chat)|get a life|buzz off|clear off|push off|bog off|sod off|naff off|hop off|jog on|go cry|go back to (?:where|your|the)|back off|do one)',
     'go sit somewhere else',
     'they tell him to go and sit somewhere else',
   ],
@@ -64,13 +64,14 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
     'shut up',
     'shut the door he said',
     'shut (?:the|that|it) (?:door|gate|window|box|book|shop|lid|hatch|cage|chest)',
+    '(?:he|she|they|it|the \\S+|pirate|king|queen|wolf|captain|witch|who) ~2 (?:says|said|shouts|shouted|yells|yelled|tells|told|hissed|roared|cried|screamed)',
   ],
   [
     'a fault of you',
     `(?:{youare}) {very}(?:${faults})`,
     'you are so slow',
     'you are right about the slow worm',
-    '(?:you|ur|your|§) (?:out loud|of|the).*',
+    '(?:you|ur|your|§) (?:out loud|of|the|mean).*',
   ],
   [
     'you named a fault',
@@ -108,7 +109,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'cursing',
-    'f you|eff (?:you|off|this)|f off|f (?:this|that)|go to hell|what the (?:hell|f)|up yours|kiss my \\S+|bite me|screw (?:you|this)|damn (?:you|it|this)|sod (?:you|this)|get stuffed|suck (?:it|my)|piece of (?:poo|poop|dirt|rubbish|trash|garbage)|(?:donkey|pea|bird|fish|goldfish|potato|monkey|chicken|cow|mush|sheep|worm|tiny|half a|no|rat|pig|dog) brains?|middle finger',
+    'f you|eff (?:you|off|this)|f off|f (?:this|that)|go to hell|what the (?:hell|f)|bloody hell|lick my \\S+|up yours|kiss my \\S+|bite me|screw (?:you|this)|damn (?:you|it|this)|sod (?:you|this)|get stuffed|suck (?:it|my)|piece of (?:poo|poop|dirt|rubbish|trash|garbage)|(?:donkey|pea|bird|fish|goldfish|potato|monkey|chicken|cow|mush|sheep|worm|tiny|half a|no|rat|pig|dog) brains?|middle finger',
     'f you',
     'the well is deep',
   ],
@@ -120,7 +121,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'sad to be you',
-    'must be ~2 (?:being|to be|like) {you}|(?:imagine|glad|thank god|lucky) ~2 (?:being|not|i am not|to be|im not) ~1 {you}|poor {you}|i feel sorry for (?:you|§)|(?:shame|pity) about {your}',
+    '(?:feels?|felt) sorry for {you}|what is wrong with {you}|whats wrong with {you}|can you not|(?:keep|shove) ~4 to yourself|do (?:us|everyone) ~1 a favour|(?:lol|laughing|laugh|haha) at (?:§|§s|you)|(?:thats|that is|its|it is) just sad{end}|{start}(?:go )?(?:eat (?:worms|dirt|mud|grass)|jump in)|(?:only|just) (?:picks?|chose|let|invited|likes?) {you}|dont be like §|you really thought|not a question{end}|{start}what a (?:baby|clown|joke|loser|mess|cry ?baby)|{start}(?:fat|silly|stupid|lazy|dirty|ugly|old|smelly|big|nasty) (?:cow|pig|git|slob|lump|toad|moo|hag|bag){end}|saved (?:a|no) seat for|must be ~2 (?:being|to be|like) {you}|(?:imagine|glad|thank god|lucky) ~2 (?:being|not|i am not|to be|im not) ~1 {you}|poor {you}|i feel sorry for (?:you|§)|(?:shame|pity) about {your}',
     'must be sad being Wren',
     'must be cold being a seal',
   ],
@@ -193,6 +194,8 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
     '(?:the|one|kid|girl|boy) (?:one )?who (?:eats|sits|plays|reads|lives|walks) (?:alone|by (?:himself|herself|themselves)|on (?:his|her|their) own) ~3 (?:lol|haha|class|group|here)|the one who (?:eats|sits) alone|(?:no|zero|any|0) (?:friends|mates)|no friends|(?:go|get|make) some friends|get a friend',
     'oh look the one who eats alone',
     'the bear has food',
+    '',
+    '(?:he|she|it|they|the \\S+|robot|wolf|fox|duck|who) ~2 (?:has|have|had|got|with|find|make) ~1 (?:no|any|some|a) (?:friends|friend|mates)',
   ],
   [
     'starts with a letter',
@@ -204,10 +207,9 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'insult by group',
-    '(?:that|this|it|he|she|you|ur|§) (?:is |are )?(?:so |well |such a )?gay(?: boy)?|gayboy|lesbo|(?:boys|girls) (?:cant|are (?:stupid|dumb|rubbish|weak|useless))|(?:dirty|filthy|stinking|bloody) (?:foreigner|foreigners|immigrant|immigrants|muslim|muslims|jew|jews|gypsy|gypsies|traveller|travellers|pole|poles|indian|indians|african|africans|arab|arabs|mexican|mexicans)|(?:all|those|these) (?:foreigners|immigrants|muslims|jews|gypsies|blacks|whites) (?:are|should|stink|smell|steal)',
+    '(?:that|this|it|he|she|you|ur|§) (?:is |are )?(?:so |well |such a )?gay(?: boy)?|gayboy|lesbo|(?:boys|girls) (?:cant (?:be|lead|read|write|do|play|spell|run|count|think)|are (?:stupid|dumb|rubbish|weak|useless))|(?:dirty|filthy|stinking|bloody) (?:foreigner|foreigners|immigrant|immigrants|muslim|muslims|jew|jews|gypsy|gypsies|traveller|travellers|pole|poles|indian|indians|african|africans|arab|arabs|mexican|mexicans)|(?:all|those|these) (?:foreigners|immigrants|muslims|jews|gypsies|blacks|whites) (?:are|should|stink|smell|steal)',
     'girls cant lead',
     'the boys cant row the boat any more',
-    '(?:boys|girls) cant (?:row|find|see|get|reach|open|swim|go|come).*',
   ],
   [
     'a baited word',

@@ -4,7 +4,7 @@
  * stands alone or comes in disguise. The list is this project's own choice.
  */
 export const always: readonly string[] = (
-  'fuck fucker fucking fucked fuk fck fuq phuck fuc wtf stfu gtfo lmfao omfg ffs milf shit shite shitty shitting bullshit sht crap crappy ' +
+  'fuck fucker fucking fucked fuk fck fuq phuck phuk fuc fvck wtf stfu gtfo lmfao omfg ffs milf shit shite shitty shitting bullshit sht crap crappy ' +
   'crapping piss pissed pissing bitch bitchy biatch btch bastard cunt twat wank wanker wanking tosser bollocks bollox bugger arse arsehole ass ' +
   'asshole asswipe dumbass jackass badass smartass fatass lardass asshat dick dickhead dickwad prick cock cocksucker knob knobhead bellend penis ' +
   'willy vagina pussy tit tits titty boob boobs boobies slut slutty slag whore hoe skank tart perv pervert pedo paedo nonce porn porno horny ' +
@@ -16,7 +16,7 @@ export const always: readonly string[] = (
 
 /** Words thrown at persons. */
 export const aimed: readonly string[] = (
-  'idiot idiotic stupid dumb dumbo dummy dum moron moronic imbecile cretin loser weirdo freak freaky jerk git prat plonker muppet twit twerp ' +
+  'idiot idiotic idoit idot stupid stoopid stupit stewpid stupidd dumm dumb dumbo dummy dum moron moronic imbecile cretin loser weirdo freak freaky jerk git prat plonker muppet twit twerp ' +
   'pillock numpty nitwit dimwit halfwit airhead bonehead blockhead knucklehead dunce eejit wally wimp wuss sissy ugly fatty fatso lardo tubby ' +
   'chubby piggy pig cow rat skank scum trash garbage rubbish filth slob stinker stinky smelly fart farty poo poop pooface poohead poopoo wee bum bumface ' +
   'butt buttface nerd geek dork dweeb creep pervy psycho nutter nutcase nutjob maniac lunatic thicko dope dopey div divvy plank mug ' +
@@ -31,6 +31,13 @@ export const onlyWithYou: ReadonlySet<string> = new Set(
     'pig piggy cow rat chicken clown tool plank mug spanner doughnut donut troll goblin gremlin chubby tubby filth rubbish trash garbage useless ' +
     'pest brat cheater liar maniac peasant wally dope div stinky smelly creep psycho lunatic noob rude snot butt sissy freak donkey jerk useless worthless'
   ).split(' '),
+);
+
+/** Of the rude ones, those that old or plain books use innocently: held where somebody is spoken to, or nothing of a story stands by. */
+export const doubtful: ReadonlySet<string> = new Set(
+  'dyke ass cock tit tits boobies chink hoe gay queer prick cripple faggot tart shag pussy knob willy dick spick sexy puff bum arse hell nazi hitler slag mongol'.split(
+    ' ',
+  ),
 );
 
 /** Phrases in which a listed word has an innocent sense, over the words as they are heard. */

@@ -64,7 +64,7 @@ function listed(word: string): string | null {
 
 /** As `listed`, with drawn out letters ("stuuupid", "buttt", "iddiott"). */
 function listedLoosely(word: string): string | null {
-  const exact = listed(word);
+  const exact = listed(word) ?? listed(/^(\p{L}{3,6})\1+$/u.exec(word)?.[1] ?? '');
   if (exact !== null || harmless.has(word)) return exact;
   const bare = squeeze(word);
   if (bare === word || harmless.has(bare)) return null;
@@ -161,7 +161,11 @@ function fromChunk(chunk: Chunk): Rude | null {
 /** Letters set apart, or a word cut into pieces: neighbouring chunks that join to a listed word where at least one is no ordinary word. */
 function fromPieces(chunks: readonly Chunk[]): Rude[] {
   const out: Rude[] = [];
-  const parts = chunks.map((chunk) => readings(chunk.text)[0] ?? chunk.text.replace(/[^\p{L}]/gu, ''));
+  const parts = chunks.map(
+    (chunk) =>
+      readings(chunk.text)[0] ??
+      (chunk.text.length === 1 ? (signs[chunk.text] ?? chunk.text) : chunk.text).replace(/[^\p{L}]/gu, ''),
+  );
   if (!parts.some((part) => part.length <= 3 && !ordinaryParts.has(part))) return out;
   for (let at = 0; at < parts.length; at += 1) {
     let joined = parts[at] ?? '';
@@ -181,7 +185,7 @@ function fromPieces(chunks: readonly Chunk[]): Rude[] {
           : joined.length >= 5 && odd
             ? (longWords.get(squeeze(joined)) ?? null)
             : null;
-      const short = parts.slice(at, to + 1).some((piece) => piece.length <= 2);
+      const short = parts.slice(at, to + 1).some((piece) => piece.length <= 3);
       if (word === null || harmless.has(joined) || (!single && !short)) continue;
       out.push({
         word,

@@ -1,8 +1,10 @@
 import { eachMatch } from './each-match.js';
 import type { Finding, ScreenInput, Screening } from '../../shared/judgements.js';
 import { advertRules } from './advert-rules.js';
-import { isHeld, talkAboutPupil } from './aim.js';
+import { isHeld, talkAboutPupil, talkToPupil } from './aim.js';
+import { broadRules } from './alarm-broad-rules.js';
 import { languageRules } from './alarm-languages.js';
+import { moreRules } from './alarm-more-rules.js';
 import { othersRules } from './alarm-others-rules.js';
 import { selfRules } from './alarm-self-rules.js';
 import { worldRules } from './alarm-world-rules.js';
@@ -15,7 +17,7 @@ import { personalRules } from './personal-rules.js';
 import { phonesIn } from './phone.js';
 import { rudeWords } from './rude.js';
 import type { Rule } from './rule.js';
-import { matterOf, overlap, saysSo, settingOf, type Setting } from './setting.js';
+import { matterOf, overlap, saysSo, settingOf, stem, type Setting } from './setting.js';
 import { rangeOf, speak, type Spoken } from './spoken.js';
 
 /** Share of a post's matter that stands in the passage from which an alarm is taken for a quotation; ours. */
@@ -26,7 +28,7 @@ const quotedWords = 0.75;
 /** Passages with their classes that are kept read. */
 const mostSettings = 64;
 
-const alarmRules = [...selfRules, ...othersRules, ...worldRules];
+const alarmRules = [...selfRules, ...othersRules, ...worldRules, ...moreRules, ...broadRules];
 const ownLife =
   / (?:like (?:me|my|at my|in my|our)|same (?:as|at|in|with) (?:me|my)|happens to me|happened to me|me too|at my house|at home|my life|i know how (?:he|she|they) feels?) /u;
 
@@ -113,7 +115,7 @@ function hurts(post: Post): Finding[] {
       place: { in: 'text', start: one.start, end: one.end },
     }));
   const cruel = matches(hurtfulRules, post, (words) => !/ §s? /u.test(words) && saysSo(words, setting));
-  const about = talkAboutPupil(spoken, setting);
+  const about = talkAboutPupil(spoken, setting) ?? talkToPupil(spoken, setting);
   return [...rude, ...cruel, ...(about === null || rude.length + cruel.length > 0 ? [] : [about])];
 }
 
@@ -125,7 +127,8 @@ function details(post: Post): Finding[] {
       const words = match[0];
       if (rule.unless !== null && words.match(rule.unless)) continue;
       if (setting.names.has(words.replace(/^@/u, ''))) continue;
-      if (rule.story && isStory(words, setting)) continue;
+      if (rule.story && (isStory(words, setting) || isTold(folded.text, match.index, rule.name, setting)))
+        continue;
       const place = {
         in: 'text',
         start: folded.starts[match.index] ?? 0,
@@ -136,6 +139,24 @@ function details(post: Post): Finding[] {
     }
   }
   return [...found, ...phonesIn(folded), ...namesIn(text, setting)];
+}
+
+/** Whether a letter or somebody of the story says so: "the letter says meet me …", "mr fox lives …". */
+function isTold(text: string, at: number, rule: string, setting: Setting): boolean {
+  if (
+    /in the (?:story|text|book|passage|poem)(?!\p{L})/u.test(text) &&
+    !/(?<!\p{L})(?:my|our|i|we)(?!\p{L})/u.test(text)
+  )
+    return true;
+  const before = text.slice(Math.max(0, at - 60), at);
+  if (rule === 'meeting place and time')
+    return /(?:letter|note|says|said|wrote|writes|written|told|tells)[ ,:"“'.-]{0,4}$/u.test(before);
+  if (rule !== 'address' && rule !== 'where a child lives') return false;
+  const subject =
+    /(?:mr|mrs|miss|captain|king|queen|the|old) (\p{L}+) (?:lives?|lived|is|was)(?![\p{L}])/u.exec(
+      text.slice(Math.max(0, at - 60)),
+    );
+  return subject !== null && setting.passageStems.has(stem(subject[1] ?? ''));
 }
 
 /** Whether a detail is the story's: the passage has at least half of its telling words. */
@@ -163,7 +184,7 @@ export function makeScreen(): (input: ScreenInput) => Screening {
       if (!setting.names.has(word)) return false;
       if (/^(?:a|an|the|one|two|three|every|some|this|that|little|old|young)$/u.test(all[at - 1]?.word ?? ''))
         return false;
-      return !/^(?:redbreast|birds?|nests?|eggs?|trees?|lea(?:f|ves)|feathers?|shell|dust)$/u.test(
+      return !/^(?:redbreast|hood|goodfellow|birds?|nests?|eggs?|trees?|lea(?:f|ves)|feathers?|shell|dust)$/u.test(
         all[at + 1]?.word ?? '',
       );
     });

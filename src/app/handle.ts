@@ -64,8 +64,11 @@ export function note(person: PersonId, text: string): Message {
 
 /** A refusal as a reply: nothing changed. */
 export function refusalReply(by: Actor, message: string, remedy: string): Reply {
-  const person = by === 'clock' || by === 'founder' ? ('' as PersonId) : by;
-  return { done: false, messages: [note(person, `${message}. ${remedy}`)] };
+  return { done: false, messages: [note(whoOf(by) ?? ('' as PersonId), `${message}. ${remedy}`)] };
+}
+
+function whoOf(by: Actor): PersonId | undefined {
+  return by === 'clock' || by === 'founder' ? undefined : by;
 }
 
 function replyOf(by: Actor, outcome: Done): Reply {
@@ -93,7 +96,8 @@ export async function handle(tools: HandleTools, act: Act, updateId: string | nu
       const decision = decide(state, act, { judges: tools.judges, calendar: tools.calendar });
       if ('refusal' in decision) {
         const reply = refusalReply(act.by, decision.refusal.message, decision.refusal.remedy);
-        if (updateId !== null) await store.keepReply(act.classId, updateId, JSON.stringify(reply), act.at);
+        if (updateId !== null)
+          await store.keepReply(act.classId, updateId, JSON.stringify(reply), act.at, whoOf(act.by));
         return reply;
       }
       const outcome = follow(state, decision.events);

@@ -21,13 +21,14 @@ function groupOf({ state, by }: Pick<Asked, 'state' | 'by'>): Group | undefined 
 
 /**
  * Where somebody reads: the open segment, or what comes before it for a pupil who has not looked first yet, since a
- * prediction belongs to the segment before the one that it is about.
+ * prediction belongs to the segment before the one that it is about. From the start all may ask and clarify: whoever opens
+ * such a form (`looksFirst` false) reads the open segment.
  */
-export function placeOf(asked: Pick<Asked, 'state' | 'by'>): Where {
+export function placeOf(asked: Pick<Asked, 'state' | 'by'>, looksFirst = true): Where {
   const group = groupOf(asked);
   const running = group === undefined ? null : runningOf(group.practice);
   if (group === undefined || running === null) return { passage: null, stop: -1 };
   if (running.phase === 'waiting') return { passage: running.passage, stop: running.nextStop - 1 };
-  const reads = asked.by.role !== 'pupil' || hasRead(asked.state, group, asked.by.id);
+  const reads = !looksFirst || asked.by.role !== 'pupil' || hasRead(asked.state, group, asked.by.id);
   return { passage: running.passage, stop: running.segment.stop - (reads ? 0 : 1) };
 }

@@ -83,7 +83,7 @@ function improve(asked: Asked, post: Post): readonly Message[] {
 export function step(asked: Asked, { do: doing, question, to, post, start }: StepLook): readonly Message[] {
   if (post !== undefined) return improve(asked, ownDraft(asked, post));
   const on = about(asked, question ?? to);
-  const where = on ?? placeOf(asked);
+  const where = on ?? placeOf(asked, doing === 'predict');
   const segment = segmentAt(asked, where);
   const title = say(asked, `do ${doing}`);
   const args = {

@@ -1,0 +1,51 @@
+import { readFileSync } from 'node:fs';
+import { performance } from 'node:perf_hooks';
+import { weightsPath } from '../train/weights-path.js';
+import { belowFloor } from './floor.js';
+import { evaluations } from './registry.js';
+import type { Row } from './row.js';
+import { tableOf } from './table.js';
+
+/** Where text is written. */
+export interface Sink {
+  write(text: string): unknown;
+}
+
+/** What `evaluate` is asked for. */
+export interface EvaluateOptions {
+  /** Folder with the labelled data. */
+  readonly data: string;
+  readonly json: boolean;
+  /** Compare with the committed figures. */
+  readonly floor: boolean;
+}
+
+/** Measures all judges: a table or JSON (`{"rows":[..]}`) to `out`, progress to `err`. 0 when done, 1 where a figure fell below its floor; throws `Fault` where data are missing. */
+export async function runEvaluate(
+  { data, json, floor }: EvaluateOptions,
+  out: Sink,
+  err: Sink,
+): Promise<number> {
+  const rows: Row[] = [];
+  const started = performance.now();
+  for (const [k, { name, run }] of evaluations.entries()) {
+    const show = (share: number): void => void err.write(bar((k + share) / evaluations.length, name));
+    show(0);
+    rows.push(...(await run(data, show)));
+  }
+  err.write(`${bar(1, 'done')}\n${Math.round((performance.now() - started) / 1000)} s\n`);
+  out.write(json ? `${JSON.stringify({ rows })}\n` : tableOf(rows));
+  if (!floor) return 0;
+  const below = belowFloor(rows, committedFigures());
+  for (const sentence of below) err.write(`below its floor: ${sentence}\n`);
+  return below.length > 0 ? 1 : 0;
+}
+
+function committedFigures(): Readonly<Record<string, number>> {
+  return JSON.parse(readFileSync(weightsPath('figures'), 'utf8')) as Record<string, number>;
+}
+
+function bar(share: number, name: string): string {
+  const full = Math.round(share * 30);
+  return `\r[${'#'.repeat(full)}${' '.repeat(30 - full)}] ${name.padEnd(28)}`;
+}

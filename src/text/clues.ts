@@ -3,7 +3,9 @@ import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Analysis, Token } from './analysis.js';
 import { analyse } from './analyse.js';
 import { clueForm, trimClue } from './clue-form.js';
-import { announcing, causing, contrasting, wordMark, type ClueRule } from './clue-rules.js';
+import { wordMark, type ClueRule } from './clue-rules.js';
+import { announcing } from './clue-rules-announcing.js';
+import { causing, contrasting } from './clue-rules-telling.js';
 import { inferredClue } from './inferred-clue.js';
 import { antonymAmong, namesQuality, namesThing, synonymAmong } from './word-sense.js';
 

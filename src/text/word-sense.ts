@@ -1,117 +1,23 @@
 import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Token } from './analysis.js';
 
-/** Broader words of things that can be seen and touched: a contrast or a cause beside them seldom tells what they are. */
-const things = new Set([
-  'artifact',
-  'artefact',
-  'instrumentality',
-  'instrument',
-  'device',
-  'structure',
-  'construction',
-  'building',
-  'clothing',
-  'covering',
-  'container',
-  'furniture',
-  'furnishing',
-  'animal',
-  'plant',
-  'food',
-  'organism',
-  'tool',
-  'vehicle',
-  'decoration',
-  'implement',
-  'place of business',
-  'establishment',
-  'solid',
-  'fabric',
-  'bird',
-  'mammal',
-  'worker',
-  'skilled worker',
-  'official',
-  'functionary',
-  'public servant',
-  'seat',
-  'sheath',
-  'edifice',
-  'facility',
-  'musical instrument',
-  'weapon',
-  'vessel',
-  'craft',
-  'dessert',
-  'dish',
-  'shelter',
-  'contest',
-  'race',
-  'wind instrument',
-  'woodwind',
-  'stringed instrument',
-  'equine',
-  'ungulate',
-  'carnivore',
-  'rodent',
-  'reptile',
-  'amphibian',
-  'fish',
-  'insect',
-  'arthropod',
-  'tree',
-  'shrub',
-  'herb',
-  'flower',
-  'vegetable',
-  'fruit',
-  'roof',
-  'dome',
-  'representative',
-  'legislator',
-  'leader',
-  'lawman',
-  'judge',
-  'boat',
-  'ship',
-  'wagon',
-  'carriage',
-  'jewelry',
-  'gem',
-  'substance',
-  'matter',
-  'fluid',
-  'body part',
-  'organ',
-  'plant organ',
-  'plant part',
-  'carbohydrate',
-  'protein',
-  'compound',
-  'chemical compound',
-  'organic compound',
-  'chemical',
-  'port',
-  'geographic point',
-  'geographical point',
-  'body of water',
-  'geological formation',
-  'formation',
-  'region',
-  'land',
-  'area',
-  'smell',
-  'unit',
-  'time unit',
-]);
+/** Broader words of what can't be seen and touched: a contrast, a cause or a scene can tell what such a noun means. */
+const unseen = new Set(
+  (
+    'state|condition|feeling|emotion|quality|attribute|trait|act|action|activity|event|happening|occurrence|phenomenon|' +
+    'situation|state of affairs|difficulty|trouble|danger|attitude|process|change|alteration|communication|message|' +
+    'weather|storm|windstorm|bad weather|ability|skill|misfortune|bad luck|damage|harm|failure|success|fight|conflict|' +
+    'disagreement|desire|fear|sorrow|joy|pain|noise|sound|movement|motion|effort|work|belief|idea|thought|lack|need|' +
+    'disorder|confusion|silence|amount|quantity|loss|rest|inaction|excitement|punishment|wrongdoing|speech|trip|journey'
+  ).split('|'),
+);
 
 /** Whether a word names a thing, an animal or an office rather than a quality, a deed or a state. */
 export function namesThing(lower: string, lexicon: Lexicon): boolean {
   const shares = lexicon.partShares(lower);
   if (/(?:ed|ing)$/.test(lower) && shares.verb > 0.1) return false;
   if (shares.noun < 0.6) return lexicon.senses(lower) === 0;
-  return lexicon.hypernyms(lower).some((word) => things.has(word));
+  return !lexicon.hypernyms(lower).some((word) => unseen.has(word));
 }
 
 /** The first token that means the same by WordNet, or null; very common words ("get") mean too many things to tell. */

@@ -6,10 +6,8 @@ import { evaluations } from './registry.js';
 import type { Row } from './row.js';
 import { tableOf } from './table.js';
 
-/** Where text is written. */
-export interface Sink {
-  write(text: string): unknown;
-}
+/** Writes a piece of text somewhere. */
+export type Write = (text: string) => unknown;
 
 /** What `evaluate` is asked for. */
 export interface EvaluateOptions {
@@ -23,21 +21,21 @@ export interface EvaluateOptions {
 /** Measures all judges: a table or JSON (`{"rows":[..]}`) to `out`, progress to `err`. 0 when done, 1 where a figure fell below its floor; throws `Fault` where data are missing. */
 export async function runEvaluate(
   { data, json, floor }: EvaluateOptions,
-  out: Sink,
-  err: Sink,
+  out: Write,
+  err: Write,
 ): Promise<number> {
   const rows: Row[] = [];
   const started = performance.now();
   for (const [k, { name, run }] of evaluations.entries()) {
-    const show = (share: number): void => void err.write(bar((k + share) / evaluations.length, name));
+    const show = (share: number): void => void err(bar((k + share) / evaluations.length, name));
     show(0);
     rows.push(...(await run(data, show)));
   }
-  err.write(`${bar(1, 'done')}\n${Math.round((performance.now() - started) / 1000)} s\n`);
-  out.write(json ? `${JSON.stringify({ rows })}\n` : tableOf(rows));
+  err(`${bar(1, 'done')}\n${Math.round((performance.now() - started) / 1000)} s\n`);
+  await out(json ? `${JSON.stringify({ rows })}\n` : tableOf(rows));
   if (!floor) return 0;
   const below = belowFloor(rows, committedFigures());
-  for (const sentence of below) err.write(`below its floor: ${sentence}\n`);
+  for (const sentence of below) err(`below its floor: ${sentence}\n`);
   return below.length > 0 ? 1 : 0;
 }
 

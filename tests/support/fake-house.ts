@@ -42,6 +42,7 @@ export function openFakeHouse(): FakeHouse {
   const misses = new Map<string, number>();
   let now = Date.UTC(2026, 9, 6, 9);
   let failure: Error | null = null;
+  let seq = 0;
 
   const profileOf = (who: Who): Profile => {
     const found = Object.values(slips).find(({ person }) => person === who.person);
@@ -49,7 +50,8 @@ export function openFakeHouse(): FakeHouse {
     return found;
   };
   const say = (it: Message): void => {
-    state.feed.push({ seq: state.feed.length + 1, key: `m${state.feed.length + 1}`, at: now, message: it });
+    seq += 1;
+    state.feed.push({ seq, key: `m${seq}`, at: now, message: it });
     for (const changed of [...watchers]) changed();
   };
 
@@ -69,6 +71,12 @@ export function openFakeHouse(): FakeHouse {
     if (update.move === 'post-draft') {
       const draft = state.drafts.get(who.person);
       state.drafts.delete(who.person);
+      const told = state.feed.findIndex(({ message: { summary, audience } }) => {
+        return (
+          summary === 'About your question' && audience.to === 'person' && audience.person === who.person
+        );
+      });
+      if (told >= 0) state.feed.splice(told, 1);
       if (draft)
         say(
           message(talkTo, `${who.nickname} asked something`, [

@@ -2,7 +2,7 @@
 export function showTimes(within: ParentNode): void {
   const style = new Intl.DateTimeFormat(document.documentElement.lang, {
     weekday: 'long',
-    hour: '2-digit',
+    hour: 'numeric',
     minute: '2-digit',
   });
   within.querySelectorAll('time').forEach((time) => {

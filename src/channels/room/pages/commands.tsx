@@ -76,7 +76,8 @@ export function commandsPage(ask: Ask): Page {
               {command.actions.map((action) => (
                 <li>
                   <a href={`/commands/${command.name}/${action.name}`}>
-                    <span class="command-name">{action.name}</span> {action.words}
+                    <span class="command-name">{action.name}</span>
+                    {action.words}
                   </a>
                 </li>
               ))}

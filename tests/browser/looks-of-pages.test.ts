@@ -1,0 +1,213 @@
+/** Every page in a real browser: legible, large enough to press, narrow enough for a phone, and without a fault that axe finds. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { message, own, prose, slips, staffTo, talkTo } from '../support/fake-class.js';
+import {
+  comeIn,
+  findings,
+  hasChromium,
+  openBrowser,
+  openContext,
+  skippedName,
+} from '../support/open-browser.js';
+import { openRoom, type OpenRoom } from '../support/open-room.js';
+
+const pupilPages = [
+  '/',
+  '/talk',
+  '/for-you',
+  '/words',
+  '/where',
+  '/page',
+  '/step/question',
+  '/step/clarify',
+  '/step/answer',
+  '/nowhere',
+  '/waiting',
+];
+const tutorPages = [
+  '/waiting',
+  '/digest',
+  '/passages',
+  '/preview?passage=p1',
+  '/roster',
+  '/at-the-table',
+  '/morning-list',
+  '/talk',
+  '/words',
+  '/where',
+  '/alarms',
+  '/settings',
+  '/commands',
+  '/commands/passages/add',
+  '/commands/held/publish',
+  '/commands/roster/add',
+  '/help',
+];
+
+/** Sizes of what can be pressed that is smaller than 44 px either way (WCAG 2.2, 2.5.5, target size enhanced). */
+const smallTargets = `
+  [...document.querySelectorAll('a, button, summary, input:not([type=hidden]), select, textarea, .tap-piece > span')]
+    .filter((one) => one.getClientRects().length > 0 && !one.closest('.tap-piece > input, .unseen'))
+    .filter((one) => !one.matches('.tap-piece input, .skip'))
+    .map((one) => [one, (one.matches('input[type=radio], input[type=checkbox]') ? one.closest('label') : one)])
+    .flatMap(([one, target]) => [...target.getClientRects()]
+      .filter(({ width, height }) => height < 43.5 || (width < 43.5 && !one.matches('.tap-sentence span')))
+      .map(({ width, height }) => one.tagName + ' "' + one.textContent.slice(0, 30) + '" ' + Math.round(width) + 'x' + Math.round(height)))
+`;
+
+if (!hasChromium) {
+  test.skip(skippedName, () => undefined);
+} else {
+  let browser: Browser;
+  let room: OpenRoom;
+  beforeAll(async () => {
+    browser = await openBrowser();
+    room = await openRoom();
+    const wren = slips['WREN-2345-67'];
+    if (!wren) throw new Error('nobody');
+    room.house.post(
+      message(talkTo, 'Finch asks', [
+        prose('Finch asks:'),
+        { type: 'quotation', text: 'Why does each limpet need its own spot?', by: 'Finch' },
+        {
+          type: 'choices',
+          prompt: null,
+          choices: [
+            { label: 'Answer', action: { kind: 'look', name: 'step', args: { do: 'answer' } }, main: true },
+          ],
+        },
+      ]),
+    );
+    for (let n = 0; n < 5; n += 1)
+      room.house.post(message(own(wren), `note ${n}`, [prose(`A note for you, number ${n}.`)]));
+    room.house.post(message(staffTo, 'A note', [prose('Wren has told a grown-up.')]));
+  });
+  afterAll(async () => {
+    await browser.close();
+    await room.stop();
+  });
+
+  const each = async (
+    page: Page,
+    paths: readonly string[],
+    check: (path: string) => Promise<void>,
+  ): Promise<void> => {
+    for (const path of paths) {
+      await page.goto(room.url + path);
+      for (const folded of await page.locator('details:not([open]) > summary').all()) await folded.click();
+      await check(path);
+    }
+  };
+
+  const visitors = [
+    ['outside', null, ['/', '/in/WREN-2345-67', '/page', '/words']],
+    ['a pupil', 'WREN-2345-67', pupilPages],
+    ['a tutor', 'PLOVER-LINK', tutorPages],
+    ['an administrator', 'HERON-LINK', ['/roster', '/settings', '/commands', '/commands/roster/erase']],
+    ['a safeguarding lead', 'TERN-LINK', ['/alarms', '/alarm-words?alarm=a1', '/commands']],
+  ] as const;
+
+  describe('Every page', () => {
+    test.each(visitors)('for %s has nothing that axe finds, in each colour', async (_, code, paths) => {
+      for (const ground of ['sand', 'foam', 'night']) {
+        const { context, outside } = await openContext(browser);
+        const page = await context.newPage();
+        await context.addCookies([{ name: 'page', value: `normal.normal.${ground}`, url: room.url }]);
+        if (code !== null) await comeIn(page, room.url, code);
+        await each(page, paths, async (path) => {
+          expect([path, ground, await findings(page)]).toEqual([path, ground, []]);
+        });
+        expect(outside).toEqual([]);
+        await context.close();
+      }
+    });
+
+    test.each(visitors)(
+      'for %s fits 320 px without scrolling sideways, in the largest letters too',
+      async (_, code, paths) => {
+        for (const look of ['normal.normal.sand', 'largest.wide.sand']) {
+          const { context } = await openContext(browser, { viewport: { width: 320, height: 640 } });
+          const page = await context.newPage();
+          await context.addCookies([{ name: 'page', value: look, url: room.url }]);
+          if (code !== null) await comeIn(page, room.url, code);
+          await each(page, paths, async (path) => {
+            const [wide, window] = await page.evaluate<[number, number]>(
+              '[document.documentElement.scrollWidth, document.documentElement.clientWidth]',
+            );
+            expect([path, look, wide]).toEqual([path, look, window]);
+          });
+          await context.close();
+        }
+      },
+    );
+
+    test.each(visitors)(
+      'for %s has targets of 44 px at least, on a phone and on a desk',
+      async (_, code, paths) => {
+        for (const width of [360, 1200]) {
+          const { context } = await openContext(browser, { viewport: { width, height: 800 } });
+          const page = await context.newPage();
+          if (code !== null) await comeIn(page, room.url, code);
+          await each(page, paths, async (path) => {
+            expect([path, width, await page.evaluate<string[]>(smallTargets)]).toEqual([path, width, []]);
+          });
+          await context.close();
+        }
+      },
+    );
+  });
+
+  // British Dyslexia Association style guide: 16-19 px, line spacing 1.5, 60-70 characters a line, left-aligned.
+  test('The text to read is set as the style guide for dyslexic readers asks', async () => {
+    const { context } = await openContext(browser, { viewport: { width: 1280, height: 900 } });
+    const page = await context.newPage();
+    await comeIn(page, room.url, 'WREN-2345-67');
+    const [base, size, height, align, family, perLine, loaded] = await page.evaluate<
+      [number, number, number, string, string, number, boolean]
+    >(`(async () => {
+      await document.fonts.ready;
+      const text = document.querySelector('.reading blockquote');
+      const style = getComputedStyle(text);
+      const range = document.createRange();
+      range.selectNodeContents(text);
+      const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+      return [
+        parseFloat(getComputedStyle(document.body).fontSize),
+        parseFloat(style.fontSize),
+        parseFloat(style.lineHeight) / parseFloat(style.fontSize),
+        style.textAlign,
+        style.fontFamily,
+        text.textContent.length / lines,
+        document.fonts.check('18px "Atkinson Hyperlegible"'),
+      ];
+    })()`);
+    expect(base).toBeGreaterThanOrEqual(16);
+    expect(base).toBeLessThanOrEqual(19);
+    expect(size).toBeGreaterThan(base);
+    expect(height).toBeGreaterThanOrEqual(1.5);
+    expect(['left', 'start']).toContain(align);
+    expect(family).toContain('Atkinson Hyperlegible');
+    expect(perLine).toBeGreaterThan(45);
+    expect(perLine).toBeLessThanOrEqual(70);
+    expect(loaded).toBe(true);
+    await context.close();
+  });
+
+  test('The digest on paper is black on white with nothing to press, on A4 and on Letter', async () => {
+    const { context } = await openContext(browser, { viewport: { width: 794, height: 1123 } });
+    const page = await context.newPage();
+    await comeIn(page, room.url, 'PLOVER-LINK');
+    await page.goto(`${room.url}/digest`);
+    await page.emulateMedia({ media: 'print' });
+    for (const name of ['What waits', 'Sign out', 'How the page looks']) {
+      expect(await page.getByText(name, { exact: true }).isVisible()).toBe(false);
+    }
+    expect(await page.getByText('met 3 of 5').isVisible()).toBe(true);
+    expect(await page.evaluate('getComputedStyle(document.documentElement).backgroundColor')).toBe(
+      'rgb(255, 255, 255)',
+    );
+    for (const format of ['A4', 'Letter']) expect((await page.pdf({ format })).length).toBeGreaterThan(1000);
+    await context.close();
+  });
+}

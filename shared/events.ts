@@ -119,6 +119,8 @@ type PracticeEvents =
         readonly nextOpensOn: LocalTime | null;
         /** Whose lead counts in the lot: who asked while leading. */
         readonly led: readonly PersonId[];
+        /** Who wasn't there although there was time enough. */
+        readonly missed: readonly PersonId[];
       }
     >
   | E<'close-undone', { readonly group: GroupId; readonly stop: number; readonly times: SegmentTimes }>

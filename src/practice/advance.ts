@@ -130,6 +130,7 @@ export function closeSegment(d: Deciding, id: GroupId, why: CloseReason, upTo?: 
     nextOpensAt: nextAt,
     nextOpensOn: nextAt === null ? null : localAt(time, nextAt),
     led: ledBy(d.state, group, practice),
+    missed: why === 'read live' ? [] : missedBy(d, practice),
   });
   judgePredictionsAgain(d, id, practice.passage, practice.segment.stop - 1);
   markAway(d, id);
@@ -170,12 +171,21 @@ export function endLeg(d: Deciding, id: GroupId, why: LegEndReason): void {
   if (through) add(d, { type: 'passage-finished', group: id, passage: running.passage, next });
 }
 
-/** Whether nobody was there in the open segment, and it was open long enough to tell. */
-export function nobodyCame(d: Deciding, practice: OpenPractice): boolean {
-  const { seen, openedAt } = practice.segment;
+/** Whether the open segment left enough time to come: four open hours, or a whole short day. */
+function leftTime(d: Deciding, { segment }: OpenPractice): boolean {
   const { closesMinute, opensMinute } = d.state.settings;
   const enough = Math.min(numbers.quorumNotBefore, closesMinute - opensMinute);
-  return seen.length === 0 && openMinutes(timeOf(d), openedAt, d.act.at) >= enough;
+  return openMinutes(timeOf(d), segment.openedAt, d.act.at) >= enough;
+}
+
+function missedBy(d: Deciding, practice: OpenPractice): readonly PersonId[] {
+  if (!leftTime(d, practice)) return [];
+  return practice.segment.active.filter((person) => !practice.segment.seen.includes(person));
+}
+
+/** Whether nobody was there in the open segment, and it was open long enough to tell. */
+export function nobodyCame(d: Deciding, practice: OpenPractice): boolean {
+  return practice.segment.seen.length === 0 && leftTime(d, practice);
 }
 
 /** Pauses a practice in which nobody is active; a leg that no session ends, ends here. */

@@ -166,6 +166,7 @@ function readLive(d: Deciding, move: MoveOf<'read-live'>): void {
     nextOpensAt: nextAt,
     nextOpensOn: nextAt === null ? null : localAt(time, nextAt),
     led: [],
+    missed: [],
   });
   if (to >= last && (practice.leg === null || practice.leg.endsAt === null))
     endLeg(d, move.group, 'all segments done');

@@ -8,6 +8,7 @@ import { decideShelf } from './decide-shelf.js';
 import { decideStaff } from './decide-staff.js';
 import { decideTalk } from './decide-talk.js';
 import { actorOf, deciding, refuse, type Deciding, type DecideTools } from './deciding.js';
+import { due } from './due.js';
 import { improveDraft, leaveDraft, postDraft, sendDraft, takeBack } from './drafts.js';
 import { passTime } from './pass-time.js';
 import { raiseAlarm, screenAct, type Screened } from './screen.js';
@@ -31,6 +32,7 @@ export function decide(state: ClassState, act: Act, tools: DecideTools): Decisio
       raiseAlarm(d, actorOf(d).id, screened);
     } else {
       permit(d);
+      doWhatIsDue(d);
       dispatch(d, screened);
     }
     return { events: d.events };
@@ -39,6 +41,15 @@ export function decide(state: ClassState, act: Act, tools: DecideTools): Decisio
     const { code, message, remedy } = problem;
     return { refusal: { code, message, remedy } };
   }
+}
+
+/** What was due before the act is done first, as the clock's: who comes a minute after a close is late. */
+function doWhatIsDue(d: Deciding): void {
+  const next = due(d.state);
+  if (next === null || next > d.act.at || d.act.by === 'clock') return;
+  d.by = 'clock';
+  passTime(d);
+  d.by = d.act.by;
 }
 
 /** Who may: the clock lets time pass, a founder makes a class, and everybody else has a role in it. */

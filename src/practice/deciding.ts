@@ -2,8 +2,8 @@ import type { ClassEvent } from '../../shared/events.js';
 import { Fault, type FaultCode } from '../../shared/fault.js';
 import type { GroupId, Id, PersonId } from '../../shared/ids.js';
 import type { Judges } from '../../shared/judgements.js';
-import type { Act } from '../../shared/moves.js';
-import type { Calendar } from '../../shared/time.js';
+import type { Act, Actor } from '../../shared/moves.js';
+import type { Calendar, Instant } from '../../shared/time.js';
 import { chanceFrom, type Chance } from './chance.js';
 import { evolve } from './evolve.js';
 import type { SchoolTime } from './hours.js';
@@ -24,18 +24,22 @@ export interface Deciding {
   readonly act: Act;
   readonly tools: DecideTools;
   readonly chance: Chance;
+  /** Whose events they are: the clock's for what was due before the act. */
+  by: Actor;
+  /** When the class was last known to be awake: the event before this decision. */
+  readonly awakeAt: Instant;
   state: ClassState;
   readonly events: ClassEvent[];
 }
 
 /** Begins a decision. */
 export function deciding(state: ClassState, act: Act, tools: DecideTools): Deciding {
-  return { act, tools, chance: chanceFrom(act.seed), state, events: [] };
+  return { act, tools, chance: chanceFrom(act.seed), by: act.by, awakeAt: state.lastAt, state, events: [] };
 }
 
 /** Adds an event and follows it. */
 export function add(d: Deciding, body: EventBody): void {
-  const event = { ...body, at: d.act.at, by: d.act.by } as ClassEvent;
+  const event = { ...body, at: d.act.at, by: d.by } as ClassEvent;
   d.events.push(event);
   d.state = evolve(d.state, event);
 }

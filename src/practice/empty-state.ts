@@ -8,6 +8,7 @@ export function emptyState(classId: ClassId): ClassState {
     id: classId,
     version: 0,
     made: false,
+    lastAt: 0,
     name: '',
     settings: settingDefaults,
     people: {},

@@ -2,7 +2,7 @@ import type { EventOf } from '../../shared/events.js';
 import type { PersonId } from '../../shared/ids.js';
 import { withGroup, withoutItem, withPractice } from './changing.js';
 import { pupilsOf, runningOf, type Running } from './lookup.js';
-import type { BeforeClose, ClassState, Group, Practice } from './state.js';
+import type { BeforeClose, ClassState, Group, Person, Practice } from './state.js';
 
 /** Whose lead counts moves to the back of the lot. */
 export function counted(group: Group, led: readonly PersonId[]): Pick<Group, 'lot' | 'led' | 'lastLeader'> {
@@ -49,13 +49,19 @@ export function closeSegment(state: ClassState, event: EventOf<'segment-closed'>
   };
   const missed = pupilsOf(state, group.id).map((pupil) => [
     pupil.id,
-    { ...pupil, missed: practice.segment.seen.includes(pupil.id) ? 0 : pupil.missed + 1 },
+    { ...pupil, missed: missedAfter(pupil, practice.segment.seen, event.missed) },
   ]);
   return {
     ...state,
     groups: { ...state.groups, [group.id]: after },
     people: { ...state.people, ...(Object.fromEntries(missed) as ClassState['people']) },
   };
+}
+
+/** Segments in a row without a pupil; one that left no time to come counts neither way. */
+function missedAfter(pupil: Person, seen: readonly PersonId[], missed: readonly PersonId[]): number {
+  if (seen.includes(pupil.id)) return 0;
+  return missed.includes(pupil.id) ? pupil.missed + 1 : pupil.missed;
 }
 
 function snapshot(group: Group, practice: BeforeClose['practice'], at: number): BeforeClose {

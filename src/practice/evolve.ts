@@ -11,7 +11,11 @@ import type { ClassState } from './state.js';
 
 /** The class after an event; judges nothing, reckons no zones, and takes any stored event without throwing. */
 export function evolve(state: ClassState, event: ClassEvent): ClassState {
-  return { ...change(state, event), version: state.version + 1 };
+  return {
+    ...change(state, event),
+    version: state.version + 1,
+    lastAt: Math.max(state.lastAt, event.at),
+  };
 }
 
 /** The class after all its events, in order. */

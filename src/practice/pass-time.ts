@@ -25,6 +25,7 @@ const most = 60;
 export function passTime(d: Deciding): void {
   passPosts(d);
   for (const id of Object.keys(d.state.groups) as GroupId[]) {
+    moveMissed(d, id);
     for (let step = 0; step < most && passGroup(d, id); step += 1);
   }
 }
@@ -79,7 +80,6 @@ function passOpen(d: Deciding, id: GroupId, practice: OpenPractice): boolean {
     if (nobody && groupAt(d, id).practice.phase === 'waiting') pauseForNobody(d, id);
     return true;
   }
-  if (moveMissed(d, group, practice)) return true;
   return passClose(d, group, practice) || passTalk(d, group, practice) || nudgeOthers(d, group, practice);
 }
 
@@ -110,13 +110,16 @@ export function heldSpareAt(
 }
 
 /** Deadlines that fell while the machine slept: the time doesn't count, and the close moves to a later school day. */
-function moveMissed(d: Deciding, group: Group, practice: OpenPractice): boolean {
+function moveMissed(d: Deciding, id: GroupId): void {
+  const group = groupAt(d, id);
+  const { practice } = group;
+  if (practice.phase !== 'open' || isPast(d, practice.leg.endsAt)) return;
   const time = timeOf(d);
-  const missed = Math.min(...pendingTimes(d, group, practice));
-  if (missed > d.act.at || openMinutes(time, missed, d.act.at) <= numbers.slept) return false;
+  // An act can bring a deadline up that has passed long ago; the machine was awake then.
+  const missed = Math.max(Math.min(...pendingTimes(d, group, practice)), d.awakeAt);
+  if (missed > d.act.at || openMinutes(time, missed, d.act.at) <= numbers.slept) return;
   const times = timesAfterGap(time, practice.segment, missed, d.act.at, practice.leg.endsAt);
-  add(d, { type: 'segment-extended', group: group.id, stop: practice.segment.stop, times });
-  return true;
+  add(d, { type: 'segment-extended', group: id, stop: practice.segment.stop, times });
 }
 
 function passClose(d: Deciding, group: Group, practice: OpenPractice): boolean {

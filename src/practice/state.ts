@@ -226,6 +226,8 @@ export interface ClassState {
   /** Number of events evolved; ids are minted from it. */
   readonly version: number;
   readonly made: boolean;
+  /** When the last event came: the machine was awake then. */
+  readonly lastAt: Instant;
   readonly name: string;
   readonly settings: Settings;
   readonly people: Readonly<Record<PersonId, Person>>;

@@ -17,8 +17,8 @@ export const verb: Verb = {
       throw new Fault('usage', 'Cannot evaluate, expected --data', `Use: ${verb.usage}`);
     return runEvaluate(
       { data: values.data, json: values.json ?? false, floor: values.floor ?? false },
-      process.stdout,
-      process.stderr,
+      io.out,
+      io.err,
     );
   },
 };

@@ -1,0 +1,97 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { openSqliteStore } from '../../src/store/sqlite-store.js';
+import { PlainBrowser, serve, type Served } from '../support/served.js';
+
+let folder: string;
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'turnstone-killed-'));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Small seeded generator, so that a failing run can be seen again. */
+function chance(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return state / 2 ** 32;
+  };
+}
+
+const kills = 20;
+
+it(`a server killed ${kills} times in the middle of a practice loses nothing that it acknowledged and says nothing twice`, async () => {
+  const random = chance(20261125);
+  let server: Served = await serve(folder);
+  const port = Number(new URL(server.ready.url).port);
+  const pupils = await Promise.all(
+    server.ready.links.pupils.map(async (link) => {
+      const browser = new PlainBrowser(server.ready.url);
+      await browser.comeIn(link);
+      return browser;
+    }),
+  );
+  /** What the clients know: texts whose post was answered, and those that were cut off and pressed again. */
+  const acknowledged = new Set<string>();
+  let pressedAgain = 0;
+
+  for (let round = 0; round < kills; round += 1) {
+    let down = false;
+    const killing = new Promise<void>((done) => setTimeout(done, 30 + random() * 400)).then(async () => {
+      down = true;
+      await server.kill();
+    });
+    const unanswered: {
+      browser: PlainBrowser;
+      form: { action: string; fields: URLSearchParams };
+      text: string;
+    }[] = [];
+    await Promise.all(
+      pupils.map(async (browser, at) => {
+        for (let n = 0; !down; n += 1) {
+          const text = `why does it say number ${round} ${at} ${n}`;
+          try {
+            const form = await browser.form('/step/question', '/move/send-draft');
+            unanswered.push({ browser, form, text });
+            const { status } = await browser.post(form, { text });
+            unanswered.pop();
+            if (status === 303) acknowledged.add(text);
+          } catch {
+            return;
+          }
+        }
+      }),
+    );
+    await killing;
+    server = await serve(folder, port);
+    // The same form is pressed again, as a child would: with the same update id it must be done once.
+    for (const { browser, form, text } of unanswered) {
+      const { status } = await browser.post(form, { text });
+      expect(status).toBe(303);
+      acknowledged.add(text);
+      pressedAgain += 1;
+    }
+  }
+  expect(await server.stop()).toBe(0);
+
+  const store = await openSqliteStore(folder);
+  try {
+    const [classId] = await store.classes();
+    if (classId === undefined) throw new Error('expected a class');
+    const events = await store.events(classId);
+    const texts = events.flatMap((event) =>
+      (event.type === 'draft-judged' || event.type === 'draft-held') && 'text' in event.text
+        ? [event.text.text]
+        : [],
+    );
+    expect(acknowledged.size).toBeGreaterThan(kills);
+    expect(pressedAgain).toBeGreaterThan(0);
+    expect([...acknowledged].filter((text) => !texts.includes(text))).toEqual([]);
+    expect(texts.length).toBe(new Set(texts).size);
+    expect(texts.filter((text) => !acknowledged.has(text))).toEqual([]);
+  } finally {
+    await store.close();
+  }
+}, 240_000);

@@ -6,10 +6,10 @@ const broaderLooked = 3;
 
 /** Relations between words over all parts of speech; words come back in lower case, without the word itself. */
 export interface Relations {
-  synonyms(word: string): readonly string[];
-  antonyms(word: string): readonly string[];
-  hypernyms(word: string): readonly string[];
-  glossWords(word: string): readonly string[];
+  readonly synonyms: (word: string) => readonly string[];
+  readonly antonyms: (word: string) => readonly string[];
+  readonly hypernyms: (word: string) => readonly string[];
+  readonly glossWords: (word: string) => readonly string[];
 }
 
 type Bases = (word: string) => readonly string[];

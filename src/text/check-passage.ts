@@ -42,7 +42,6 @@ export function checkRaw(raw: string): void {
   if (bytes > mostBytes) {
     throw bad(`at most ${mostBytes} bytes`, `${bytes}`, 'Use one chapter or a part of it.');
   }
-  // eslint-disable-next-line no-control-regex -- these are what tells a binary file
   const controls = raw.match(/[\u0000-\u0008\u000e-\u001f\ufffd]/g)?.length ?? 0;
   if (raw.includes('\u0000') || controls / raw.length > mostControls) {
     throw bad(

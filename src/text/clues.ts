@@ -95,7 +95,7 @@ function spotsOf(
 ): readonly Spot[] {
   const lower = word.trim().toLowerCase().replace(/[’‘]/g, "'");
   const bases = new Set(lexicon.bases(lower));
-  const { tokens, sentences } = analysis;
+  const { tokens } = analysis;
   const matches = tokens.filter(
     (token) => token.lower === lower || token.lower.replace(/'s?$/, '') === lower,
   );

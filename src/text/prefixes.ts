@@ -56,7 +56,8 @@ export function prefixedWord(word: string, lexicon: Lexicon): PrefixedWord | nul
       const rest = word.slice(prefix.length).replace(/^-/, '');
       if (!word.startsWith(prefix) || rest.length < shortestRest) continue;
       const isWord =
-        lexicon.senses(rest) > 0 && Math.max(...lexicon.bases(rest).map(lexicon.zipf)) >= leastZipf;
+        lexicon.senses(rest) > 0 &&
+        Math.max(...lexicon.bases(rest).map((base) => lexicon.zipf(base))) >= leastZipf;
       // "union" is no "not ion": short rests stand in many words by chance.
       const doubtful = unsure || rest.length < 4;
       if (isWord && (!doubtful || speaksOf(lexicon.bases(word)[0] ?? word, rest, lexicon))) {

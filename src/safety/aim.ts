@@ -30,17 +30,18 @@ export function isHeld(rude: Rude, spoken: Spoken, setting: Setting): boolean {
   const inPassage = setting.passageStems.has(stem(rude.word)) || setting.passageStems.has(rude.word);
   const named = / §s? /u.test(text);
   if (rude.how === 'disguised') return true;
-  if (inPassage)
-    return named && !overlapsMuch(spoken, setting)
-      ? true
-      : second.test(text) && !saidThere(text, rude, setting) && addressed(text);
+  if (inPassage && named) return thrownAtName(text, rude.word);
+  if (inPassage) return second.test(text) && !saidThere(text, rude, setting) && addressed(text);
   if (innocent.test(text)) return named;
   if (rude.always && !doubtful.has(rude.word)) return true;
   return isAimed(text, rude.word, named);
 }
 
-function overlapsMuch(spoken: Spoken, setting: Setting): boolean {
-  return overlap(matterOf(spoken), setting) >= 0.8;
+/** Whether the word follows a nickname closely, or "you" stands in the sentence beside the nickname. */
+function thrownAtName(text: string, word: string): boolean {
+  return (
+    / (?:you|ur|you are) /u.test(text) || new RegExp(` § (?:\\S+ ){0,3}${word.slice(0, 4)}`, 'u').test(text)
+  );
 }
 
 /** Whether "you" is called the word rather than told about a story. */

@@ -82,7 +82,7 @@ export function foldText(text: string): Folded {
   for (const point of text) {
     const folded = plain(point);
     const isStyled = folded !== '' && latin.test(folded) && !/[a-zA-Z\u00c0-\u024f]/u.test(point);
-    for (const char of folded) {
+    for (const char of folded.split('')) {
       chars.push(char === '’' || char === '‘' || char === '`' ? "'" : char);
       starts.push(at);
       ends.push(at + point.length);

@@ -60,7 +60,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'told to be quiet',
-    'shut up|shut (?:your|ur|it|the|ya|that)(?: \\S+)?|shaddup|shuddup|shutup|zip it|be quiet §|belt up|pipe down|nobody wants to hear|stop talking ~2 you',
+    'shut ?up|sh?hut up|shut (?:your|ur|it|the|ya|that)(?: \\S+)?|shaddup|shuddup|shutup|zip it|be quiet §|belt up|pipe down|nobody wants to hear|stop talking ~2 you',
     'shut up',
     'shut the door he said',
     'shut (?:the|that|it) (?:door|gate|window|box|book|shop|lid|hatch|cage|chest)',
@@ -121,7 +121,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'sad to be you',
-    '(?:feels?|felt) sorry for {you}|what is wrong with {you}|whats wrong with {you}|can you not|(?:keep|shove) ~4 to yourself|do (?:us|everyone) ~1 a favour|(?:lol|laughing|laugh|haha) at (?:§|§s|you)|(?:thats|that is|its|it is) just sad{end}|{start}(?:go )?(?:eat (?:worms|dirt|mud|grass)|jump in)|(?:only|just) (?:picks?|chose|let|invited|likes?) {you}|dont be like §|you really thought|not a question{end}|{start}what a (?:baby|clown|joke|loser|mess|cry ?baby)|{start}(?:fat|silly|stupid|lazy|dirty|ugly|old|smelly|big|nasty) (?:cow|pig|git|slob|lump|toad|moo|hag|bag){end}|saved (?:a|no) seat for|must be ~2 (?:being|to be|like) {you}|(?:imagine|glad|thank god|lucky) ~2 (?:being|not|i am not|to be|im not) ~1 {you}|poor {you}|i feel sorry for (?:you|§)|(?:shame|pity) about {your}',
+    '(?:feels?|felt) sorry for {you}|what is wrong with {you}|whats wrong with {you}|can you not|{start}(?:oh )?(?:not )?(?:you|it is you) again|go back to (?:bed|year|nursery|baby|sleep|your)|we dont do \\S+ in|{start}(?:such a |you )?(?:b a b y|baby){end}|dad ~2 in (?:prison|jail) (?:lol|haha)|(?:keep|shove) ~4 to yourself|do (?:us|everyone) ~1 a favour|(?:lol|laughing|laugh|haha) at (?:§|§s|you)|(?:thats|that is|its|it is) just sad{end}|{start}(?:go )?(?:eat (?:worms|dirt|mud|grass)|jump in)|(?:only|just) (?:picks?|chose|let|invited|likes?) {you}|dont be like §|you really thought|not a question{end}|{start}what a (?:baby|clown|joke|loser|mess|cry ?baby)|{start}(?:fat|silly|stupid|lazy|dirty|ugly|old|smelly|big|nasty) (?:cow|pig|git|slob|lump|toad|moo|hag|bag){end}|saved (?:a|no) seat for|must be ~2 (?:being|to be|like) {you}|(?:imagine|glad|thank god|lucky) ~2 (?:being|not|i am not|to be|im not) ~1 {you}|poor {you}|i feel sorry for (?:you|§)|(?:shame|pity) about {your}',
     'must be sad being Wren',
     'must be cold being a seal',
   ],
@@ -177,7 +177,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'guess who',
-    'guess (?:who|whos|which (?:kid|girl|boy))|(?:we all|everyone|everybody|you all) (?:know|knows) (?:who|what|about|why)|i (?:know|saw|heard) what (?:you|§)|i (?:wont|am not going to|wouldnt) (?:say|tell) who|(?:want to|do you want to|who wants to) (?:know|hear) (?:a|the|her|his|§s|my) (?:secret|gossip)|told (?:me|us) ~1 secret|secret about ~2 §|(?:has|have|got) a crush|(?:going|went) out with §|broke up|(?:fancies|kissed|snogged|dumped|loves|is in love with) (?:§|someone in|a (?:boy|girl) in)|§ (?:fancies|kissed|loves|likes a|dumped)|pass it on|rumou?r ~3 (?:{you}|class|school|group)',
+    'guess (?:who|whos|whose|which (?:kid|girl|boy))|(?:we all|everyone|everybody|you all) (?:know|knows) (?:who|what|about|why)|i (?:know|saw|heard) what (?:you|§)|i (?:wont|am not going to|wouldnt) (?:say|tell) who|(?:want to|do you want to|who wants to) (?:know|hear) (?:a|the|her|his|§s|my) (?:secret|gossip)|told (?:me|us) ~1 secret|secret about ~2 §|(?:has|have|got) a crush|(?:going|went) out with §|broke up|(?:fancies|kissed|snogged|dumped|loves|is in love with) (?:§|someone in|a (?:boy|girl) in)|§ (?:fancies|kissed|loves|likes a|dumped)|pass it on|rumou?r ~3 (?:{you}|class|school|group)',
     'guess who wet the bed',
     'i guess who did it in the end is the crow',
     '',

@@ -8,6 +8,7 @@ import { moreRules } from './alarm-more-rules.js';
 import { othersRules } from './alarm-others-rules.js';
 import { selfRules } from './alarm-self-rules.js';
 import { worldRules } from './alarm-world-rules.js';
+import { distressIn } from './distress.js';
 import { floodIn } from './flood.js';
 import { foldText, type Folded } from './folding.js';
 import { hurtfulRules } from './hurtful-rules.js';
@@ -87,6 +88,8 @@ function alarms(post: Post): Finding[] {
     if (saysSo(words, setting)) return true;
     return retold && overlap(wordList(words), setting) >= quotedWords - 0.25;
   });
+  const distress = found.length === 0 && !retold ? distressIn(spoken, setting) : null;
+  if (distress !== null) found.push(distress);
   for (const rule of languageRules) {
     const match = eachMatch(rule.pattern, folded.text)[0];
     if (match === undefined || setting.passage?.text.includes(` ${match[0]} `)) continue;

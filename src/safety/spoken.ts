@@ -84,7 +84,11 @@ function joinLetters(heard: readonly Heard[]): Heard[] {
 /** Digits that stand for letters inside a word ("k1ll"), but not measures, times, ordinals or words with digits of their own. */
 function unleet(word: string): string {
   if (!/\p{L}/u.test(word) || !/[0-9@$!]/u.test(word)) return word;
-  if (/^\d+\p{L}{1,3}$/u.test(word) || /\d{2,}$/u.test(word)) return word;
+  if (
+    /^\d+(?:km|m|cm|mm|kg|g|am|pm|st|nd|rd|th|d|x|s|mins?|hrs?|h|yrs?|yo|ft|in|ml|l|p|k|th?s)$/u.test(word) ||
+    /\d{2,}$/u.test(word)
+  )
+    return word;
   return [...word].map((char) => leet[char] ?? char).join('');
 }
 

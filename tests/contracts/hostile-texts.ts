@@ -39,6 +39,6 @@ export const hostileTexts: readonly (readonly [name: string, text: string, words
     'limpet tide',
   ],
   ['a flood of combining marks', `l${'\u0301\u0328'.repeat(300)}impet`, 'impet'],
-  ['control characters', 'lim\u0000pet\u0007 \u001b[31mtide', 'tide'],
+  ['control characters', 'lim\u0000pet\u0007 \u001b[31m tide', 'limpet tide'],
   ['half a character', 'limpet \ud83d tide', 'limpet tide'],
 ];

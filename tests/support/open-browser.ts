@@ -58,11 +58,14 @@ export async function comeIn(page: Page, url: string, code: string): Promise<voi
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-/** What axe finds in a page by WCAG 2.2 A and AA and its good practices, one line each. */
-export async function findings(page: Page): Promise<string[]> {
+/** What axe finds in a page by all its rules (WCAG 2.2 A and AA, good practices) or only some, one line each. */
+export async function findings(page: Page, rules: readonly string[] = []): Promise<string[]> {
+  const options = rules.length === 0 ? {} : { runOnly: { type: 'rule', values: rules } };
   // Through the debugger's own world, since the page's policy forbids script from elsewhere.
-  await page.evaluate(axe);
-  const found = await page.evaluate<AxeViolation[]>('axe.run(document).then((it) => it.violations)');
+  if ((await page.evaluate('typeof axe')) === 'undefined') await page.evaluate(axe);
+  const found = await page.evaluate<AxeViolation[]>(
+    `axe.run(document, ${JSON.stringify(options)}).then((it) => it.violations)`,
+  );
   return found.flatMap(({ id, nodes }) =>
     nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
   );

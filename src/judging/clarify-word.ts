@@ -1,5 +1,7 @@
+import type { Clue } from '../../shared/text.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Analysis } from '../text/analysis.js';
+import { findClue } from '../text/clues.js';
 import type { FoundPlace } from './clarify-place.js';
 import { hardWord, type HardWord } from './meaning-features.js';
 import { sidesOf, type Sides } from './meaning-polarity.js';
@@ -8,6 +10,8 @@ import { sidesOf, type Sides } from './meaning-polarity.js';
 export interface ReadyWord {
   readonly word: HardWord;
   readonly sides: Sides;
+  /** What the segment tells of the word itself. */
+  readonly clue: Clue | null;
 }
 
 const ready = new WeakMap<Analysis, Map<string, ReadyWord>>();
@@ -29,13 +33,17 @@ const around = 1;
 export function readyWord(segment: Analysis, found: FoundPlace, lexicon: Lexicon): ReadyWord {
   const word = carryingWord(segment, found, lexicon);
   const sentence = segment.tokens[found.firstToken]?.sentence ?? 0;
-  const key = `${word} ${sentence}`;
+  const key = `${word} ${found.start}`;
   const known = ready.get(segment)?.get(key);
   if (known) return known;
   const context = segment.tokens
     .filter((token) => token.content && Math.abs(token.sentence - sentence) <= around)
     .map(({ lower }) => lower);
-  const made = { word: hardWord(word, context, lexicon), sides: sidesOf(word, lexicon) };
+  const made = {
+    word: hardWord(word, context, lexicon),
+    sides: sidesOf(word, lexicon),
+    clue: findClue(word, segment.text, found.start, lexicon),
+  };
   const words = ready.get(segment) ?? new Map<string, ReadyWord>();
   ready.set(segment, words.set(key, made));
   return made;

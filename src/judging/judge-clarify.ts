@@ -1,9 +1,8 @@
 import type { ClarifyJudgement, JudgeInput, Reason } from '../../shared/judgements.js';
 import type { Clue } from '../../shared/text.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
-import { findClue } from '../text/clues.js';
 import type { Analysis, Token } from '../text/analysis.js';
-import { carryingWord, readyWord } from './clarify-word.js';
+import { readyWord } from './clarify-word.js';
 import { fixUpIn } from './clarify-fix-ups.js';
 import { clarifyLevel } from './clarify-level.js';
 import { sameMeaning } from './clarify-match.js';
@@ -109,9 +108,7 @@ export function judgeClarify(input: ClarifyInput, tools: JudgingTools): ClarifyJ
   const meaning = none ? null : proposedMeaning(text, hard, lexicon);
   const picked = fixUpIn(input.text, input.fixUp);
   const { fit, side } = fitOf(meaning, segment, found, lexicon);
-  const clue = found
-    ? findClue(carryingWord(segment, found, lexicon), input.segment, found.start, lexicon)
-    : null;
+  const clue = found ? readyWord(segment, found, lexicon).clue : null;
   const matches = matchesGiven(meaning, side, clue, input, segment, tools);
   const trouble = none ? null : troubleOf(named.tokens, found !== null, plain);
   const standing = {

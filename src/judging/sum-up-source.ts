@@ -1,5 +1,6 @@
 import { edits } from '../text/edits.js';
 import { soundKeys } from '../text/sounds.js';
+import { keyTerms } from '../text/key-terms.js';
 import { stemOf } from '../text/stem.js';
 import type { Analysis, Token } from '../text/analysis.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
@@ -15,13 +16,13 @@ export interface SumUpSource {
   readonly holders: ReadonlyMap<string, ReadonlySet<number>>;
   /** Rarity of a content stem among the sentences: log of sentences by sentences that hold it. */
   readonly rarity: ReadonlyMap<string, number>;
-  /** How much a content stem counts: how often it is said times how rare it is in the language. */
-  readonly weight: ReadonlyMap<string, number>;
+  /** Stems of all but joining words, with the tokens they stand at. */
+  readonly bearing: ReadonlyMap<string, readonly number[]>;
   /** Where each content stem stands among the content words alone. */
   readonly contentPlaces: ReadonlyMap<string, readonly number[]>;
   /** Stems of the key terms, with weights. */
   readonly keyTerms: ReadonlyMap<string, number>;
-  /** The sixty heaviest stems by `weight`. */
+  /** The sixty heaviest of `bearing`, with weights: how often a stem is said times how rare it is in the language. */
   readonly heaviest: ReadonlyMap<string, number>;
   /** Three words in a row, as written, in lower case. */
   readonly threes: ReadonlySet<string>;
@@ -31,7 +32,39 @@ export interface SumUpSource {
   readonly words: readonly Token[];
 }
 
+/** Words that only join others. The stop words of the other judges also hold "good", "use" and the like, in which sum-ups differ. */
+export const joiningWords: ReadonlySet<string> = new Set(
+  (
+    'a an the and or but of in on at to for with as by from is are was were be been being it its they them their he she ' +
+    'his her him this that these those i you we my your our not no so if then than there here will would can could ' +
+    'should may might must do does did have has had who which what when where how why very just also about into out up ' +
+    'down over all any each some such only own same too s t'
+  ).split(' '),
+);
 const heaviestKept = 60;
+
+function bearingOf({ tokens }: Analysis): ReadonlyMap<string, readonly number[]> {
+  const bearing = new Map<string, number[]>();
+  tokens.forEach(({ lower, stem }, at) => {
+    if (joiningWords.has(lower)) return;
+    const known = bearing.get(stem);
+    if (known) known.push(at);
+    else bearing.set(stem, [at]);
+  });
+  return bearing;
+}
+
+function heaviestOf(
+  { tokens }: Analysis,
+  bearing: ReadonlyMap<string, readonly number[]>,
+  lexicon: Lexicon,
+): ReadonlyMap<string, number> {
+  const weighed = [...bearing].map(([stem, places]): readonly [string, number] => {
+    const zipf = lexicon.zipf(tokens[places[0] ?? 0]?.lower ?? '');
+    return [stem, Math.log2(1 + places.length) * Math.max(0.5, 7 - zipf)];
+  });
+  return new Map(weighed.sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, heaviestKept));
+}
 
 function contentPlaces({ tokens }: Analysis): ReadonlyMap<string, readonly number[]> {
   const places = new Map<string, number[]>();
@@ -63,33 +96,34 @@ function build(analysis: Analysis, lexicon: Lexicon): SumUpSource {
   analysis.tokens.forEach(({ sentence }, at) => sentences[sentence]?.push(keys[at] ?? ''));
   const holders = new Map<string, Set<number>>();
   const rarity = new Map<string, number>();
-  const weight = new Map<string, number>();
   const words: Token[] = [];
   for (const [stem, places] of analysis.stems) {
     const tokens = places.flatMap((at) => analysis.tokens[at] ?? []);
     holders.set(stem, new Set(tokens.map(({ sentence }) => sentence)));
     const held = holders.get(stem)?.size ?? 1;
     rarity.set(stem, Math.log((1 + sentences.length) / (1 + held)));
-    const zipf = Math.max(...tokens.map(({ lower }) => lexicon.zipf(lower)));
-    weight.set(stem, Math.log2(1 + places.length) * Math.max(0.5, 7 - zipf));
     const seen = new Set<string>();
     for (const token of tokens) {
       if (!seen.has(token.lower)) words.push(token);
       seen.add(token.lower);
     }
   }
+  const bearing = bearingOf(analysis);
   return {
     analysis,
     keys,
     sentences,
     holders,
     rarity,
-    weight,
+    bearing,
     contentPlaces: contentPlaces(analysis),
-    heaviest: new Map(
-      [...weight].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, heaviestKept),
+    heaviest: heaviestOf(analysis, bearing, lexicon),
+    keyTerms: new Map(
+      keyTerms(analysis, lexicon).map(({ term, weight: one }) => [
+        stemOf(term.toLowerCase().replace(/’/g, "'")),
+        one,
+      ]),
     ),
-    keyTerms: new Map([...weight].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, 8)),
     threes: threesOf(analysis.tokens),
     synonyms: synonymsOf(words, lexicon),
     words,

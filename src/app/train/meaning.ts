@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import {
   hardWord,
   meaningFeatureNames,
@@ -9,7 +7,10 @@ import {
 import { meaningOdds, meaningStanding, type MeaningModel } from '../../judging/meaning-fit.js';
 import type { JudgingTools } from '../../judging/tools.js';
 import { fitLogistic } from './fit-logistic.js';
+import { readLines } from './read-lines.js';
 import { packRows } from './rows.js';
+import { weightsPath } from './weights-path.js';
+import { writeWeights } from './write-weights.js';
 
 interface WordRow {
   readonly context: string;
@@ -55,10 +56,7 @@ export function readMeanings(
   { lexicon, analyse }: JudgingTools,
   progress: (share: number) => void = () => undefined,
 ): readonly LabelledMeaning[] {
-  const rows = readFileSync(join(dir, 'meanings.dev.jsonl'), 'utf8')
-    .split('\n')
-    .filter((line) => line.trim() !== '')
-    .map((line) => JSON.parse(line) as WordRow);
+  const rows = readLines<WordRow>(dir, 'meanings.dev.jsonl');
   return rows.flatMap((row, at) => {
     progress(at / rows.length);
     const context = analyse(row.context)
@@ -123,17 +121,17 @@ export function learnMeaning(meanings: readonly LabelledMeaning[]): MeaningModel
   return { bias: rounded(-(odds(true) + odds(false)) / 2), features };
 }
 
-/** The weights file of the clarifying judge, learned from all meanings of a data folder. */
-export function trainMeaning(dir: string, tools: JudgingTools): object {
+/** Learns the clarifying judge's weights from all meanings of a data folder and writes them. */
+export function trainMeaning(dir: string, tools: JudgingTools): readonly string[] {
   const meanings = readMeanings(dir, tools);
-  return {
-    header: {
-      version: 1,
-      data: 'SWORDS, words in context with meanings and the share of people who accept each (Lee et al. 2021)',
-      licence: 'CC BY 3.0 US',
-      cases: meanings.length,
-      method: `logistic regression on accepted shares and on meanings of other words, penalty ${ridge} a case`,
-    },
-    ...learnMeaning(meanings),
+  const path = weightsPath('meaning');
+  const header = {
+    version: 1,
+    data: 'SWORDS, words in context with meanings and the share of people who accept each (Lee et al. 2021, NAACL)',
+    licence: 'CC BY 3.0 US (data)',
+    date: '2021',
+    figures: { cases: meanings.length },
   };
+  writeWeights(path, header, learnMeaning(meanings));
+  return [path];
 }

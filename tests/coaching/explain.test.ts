@@ -22,4 +22,11 @@ describe('a reason in a tutor’s words', () => {
     expect(said).toMatch(/^r: “(word )+…”$/u);
     expect(said.length).toBeLessThan(110);
   });
+  test('figures stand in its sentence, shares as per cent', () => {
+    const reason = { rule: 'share copied', place: null, figures: { copied: 0.5 } };
+    expect(explain(reason, texts)).toBe('50 % of its words stand in runs from the text');
+  });
+  test('a figure that is missing leaves the rule its own name, never half a sentence', () => {
+    expect(explain({ rule: 'share copied', place: null }, texts)).toBe('share copied');
+  });
 });

@@ -1,5 +1,6 @@
 import type { JudgeInput, QuestionJudgement, Reason } from '../../shared/judgements.js';
 import type { Relationship } from '../../shared/strategies.js';
+import type { Analysis } from '../text/analysis.js';
 import { copiedFrom, keyOf, type Copied } from './copied.js';
 import { asksBy } from './question-asks.js';
 import { signals } from './question-general.js';
@@ -8,6 +9,7 @@ import type { Cuts, QuestionModel } from './question-model.js';
 import { questionChances, type QuestionChances } from './question-odds.js';
 import { questionReasons } from './question-reasons.js';
 import { viewQuestion, type QuestionView } from './question-view.js';
+import { viewSegment } from './segment-view.js';
 import type { JudgingTools } from './tools.js';
 import { versions } from './version.js';
 import weights from './weights/question.json' with { type: 'json' };
@@ -98,8 +100,20 @@ function topicOf({ terms, wording }: QuestionView): number {
   return wording.marks.has('it or they') ? 0.3 : 0;
 }
 
-function copiedIn(view: QuestionView, source: QuestionView['question']): Copied {
-  const keys = view.wording.words.map(({ token, content, stem, lower }) =>
+const nothingCopied: Copied = { share: 0, runs: [], inRun: [] };
+
+/** Fewer shared words than these make no run that counts, so that the closer look is spared. */
+const leastShared = { words: 6, content: 3 };
+
+function copiedIn(view: QuestionView, source: Analysis): Copied {
+  const { words } = view.wording;
+  const shared = words.filter(({ stem }) => viewSegment(source).stems.has(stem));
+  if (
+    shared.length < leastShared.words ||
+    shared.filter(({ content }) => content).length < leastShared.content
+  )
+    return nothingCopied;
+  const keys = words.map(({ token, content, stem, lower }) =>
     token.content === content ? keyOf({ ...token, stem, lower }) : stem,
   );
   return copiedFrom(view.question, keys, source, view.segment.analysis);

@@ -27,30 +27,38 @@ const apart = [
 
 /** All features of a question on its segment; `located` is each clause's chance to hold the answer. */
 export function questionFeatures(view: QuestionView, located: readonly number[]): Features {
-  const plain = {
-    ...formFeatures(view),
-    ...coverFeatures(view),
-    ...cueFeatures(view),
-    ...locatedFeatures(located),
-  };
-  const { opening } = view.wording;
-  if (!weighedApart.includes(opening)) return plain;
-  const own = apart.map((name) => [`${opening}: ${name}`, plain[name]!] as const);
-  return { ...plain, ...Object.fromEntries(own) };
+  const features: Record<string, number> = {};
+  formFeatures(view, features);
+  coverFeatures(view, features);
+  cueFeatures(view, features);
+  locatedFeatures(located, features);
+  return features;
 }
 
-function formFeatures({ wording, terms, question }: QuestionView): Record<string, number> {
-  const opening = [...openings.map(({ name }) => name), 'other'];
+/** The features, and beside them those that weigh differently for questions of this opening, under names of their own. */
+export function withApart(features: Features, opening: string): Features {
+  if (!weighedApart.includes(opening)) return features;
   return {
-    ...Object.fromEntries(opening.map((name) => [`opens ${name}`, wording.opening === name ? 1 : 0])),
-    ...Object.fromEntries(marks.map(({ name }) => [name, wording.marks.has(name) ? 1 : 0])),
-    terms: terms.length,
-    words: Math.log(Math.max(1, question.tokens.length)),
-    'mean rarity': terms.reduce((sum, { rarity }) => sum + rarity, 0) / Math.max(1, terms.length),
+    ...features,
+    ...Object.fromEntries(apart.map((name) => [`${opening}: ${name}`, features[name]!])),
   };
 }
 
-function coverFeatures(view: QuestionView): Record<string, number> {
+const openingNames = [...openings.map(({ name }) => name), 'other'];
+const openingFeatures = openingNames.map((name) => [name, `opens ${name}`] as const);
+const cueNames = (Object.keys(cues) as Cue[]).map(
+  (cue) => [cue, `${cue} in best`, `${cue} after`, `${cue} before`] as const,
+);
+
+function formFeatures({ wording, terms, question }: QuestionView, into: Record<string, number>): void {
+  for (const [name, feature] of openingFeatures) into[feature] = wording.opening === name ? 1 : 0;
+  for (const { name } of marks) into[name] = wording.marks.has(name) ? 1 : 0;
+  into.terms = terms.length;
+  into.words = Math.log(Math.max(1, question.tokens.length));
+  into['mean rarity'] = terms.reduce((sum, { rarity }) => sum + rarity, 0) / Math.max(1, terms.length);
+}
+
+function coverFeatures(view: QuestionView, into: Record<string, number>): void {
   const { terms, sentenceCover, best, segment } = view;
   const missing = terms.filter(({ at }) => at.length === 0);
   const total = terms.reduce((sum, { rarity }) => sum + rarity, 0) || 1;
@@ -61,7 +69,7 @@ function coverFeatures(view: QuestionView): Record<string, number> {
   const sentences = segment.sentences.length;
   const position = sentences > 1 ? best / (sentences - 1) : 0;
   const run = longestRun(view);
-  return {
+  Object.assign(into, {
     'best cover': bestCover,
     'second cover': [...sentenceCover].sort((a, b) => b - a)[1] ?? 0,
     'cover of two': windowCover(view, 2, total),
@@ -85,57 +93,56 @@ function coverFeatures(view: QuestionView): Record<string, number> {
     run: run.words / Math.max(1, view.wording.words.length),
     'run content': run.content,
     pairs: pairShare(view),
-  };
+  });
 }
 
 /** Highest share of the terms' rarity in `size` sentences in a row. */
 function windowCover({ terms, segment }: QuestionView, size: number, total: number): number {
-  const sentenceOf = (i: number): number => segment.analysis.tokens[i]!.sentence;
-  const found = terms.map(({ at, rarity }) => ({ rarity, in: [...new Set(at.map(sentenceOf))] }));
-  const sums = segment.sentences.map((_, first) =>
-    found.reduce(
-      (sum, { rarity, in: at }) => (at.some((s) => s >= first && s < first + size) ? sum + rarity : sum),
-      0,
-    ),
-  );
+  const sums = new Array<number>(segment.sentences.length).fill(0);
+  for (const { sentences, rarity } of terms) {
+    let filled = -1;
+    for (const sentence of sentences) {
+      for (let first = Math.max(filled + 1, sentence - size + 1); first <= sentence; first++)
+        sums[first]! += rarity;
+      filled = sentence;
+    }
+  }
   return Math.max(0, ...sums) / total;
 }
 
-function cueFeatures({ segment, best, terms }: QuestionView): Record<string, number> {
+function cueFeatures({ segment, best, terms }: QuestionView, into: Record<string, number>): void {
   const { sentences, analysis } = segment;
-  const found: Record<string, number> = {};
-  for (const cue of Object.keys(cues) as Cue[]) {
-    found[`${cue} in best`] = sentences[best]?.cues[cue] ?? 0;
-    found[`${cue} after`] = sentences[best + 1]?.cues[cue] ?? 0;
-    found[`${cue} before`] = sentences[best - 1]?.cues[cue] ?? 0;
+  const [before, here, after, later] = [best - 1, best, best + 1, best + 2].map((i) => sentences[i]);
+  for (const [cue, inBest, next, previous] of cueNames) {
+    into[inBest] = here?.cues[cue] ?? 0;
+    into[next] = after?.cues[cue] ?? 0;
+    into[previous] = before?.cues[cue] ?? 0;
   }
-  const feelingsAt = (i: number): number => Math.min(2, sentences[i]?.feelings ?? 0);
-  const asked = new Set(terms.map(({ word }) => word.stem));
-  const per50 = 50 / Math.max(1, analysis.tokens.length);
-  return {
-    ...found,
-    'feeling in best': feelingsAt(best),
-    'feeling after': feelingsAt(best + 1),
-    'feeling before': feelingsAt(best - 1),
-    'feeling later': feelingsAt(best + 2),
-    feelings: sentences.reduce((sum, { feelings }) => sum + feelings, 0) * per50,
-    'new names': [...(sentences[best]?.names ?? [])].filter((name) => !asked.has(name)).length,
-    'because anywhere': sentences.some(({ cues }) => cues.because) ? 1 : 0,
-    'cause share': sentences.filter(({ cues }) => cues.cause).length / Math.max(1, sentences.length),
-  };
+  const feelingsIn = (sentence: typeof here): number => Math.min(2, sentence?.feelings ?? 0);
+  into['feeling in best'] = feelingsIn(here);
+  into['feeling after'] = feelingsIn(after);
+  into['feeling before'] = feelingsIn(before);
+  into['feeling later'] = feelingsIn(later);
+  const all = sentences.reduce((sum, { feelings }) => sum + feelings, 0);
+  into.feelings = (50 * all) / Math.max(1, analysis.tokens.length);
+  const asked = (name: string): boolean => terms.some(({ word }) => word.stem === name);
+  into['new names'] = [...(here?.names ?? [])].filter((name) => !asked(name)).length;
+  into['because anywhere'] = sentences.some((sentence) => sentence.cues.because) ? 1 : 0;
+  into['cause share'] =
+    sentences.filter((sentence) => sentence.cues.cause).length / Math.max(1, sentences.length);
 }
 
-function locatedFeatures(located: readonly number[]): Record<string, number> {
+function locatedFeatures(located: readonly number[], into: Record<string, number>): void {
   const sum = located.reduce((total, chance) => total + chance, 0);
   const top = located[topOf(located)] ?? 0;
   const sorted = [...located].sort((a, b) => b - a);
   const none = located.reduce((product, chance) => product * (1 - chance), 1);
-  return {
+  Object.assign(into, {
     clause: Math.log(top + 1e-6),
     'clause chance': top,
     clauses: Math.log(sum + 1e-6),
     'second clause': sorted[1] ?? 0,
     'some clause': 1 - none,
     clearest: sum > 0 ? top / sum : 0,
-  };
+  });
 }

@@ -25,7 +25,7 @@ export const signals: readonly FormRule[] = [
   { name: 'several', pattern: /\b(all|both|each|steps|list|reasons|ways|different|difference|compare|compared|alike|same|change|changed|changes|two|three|things|which things|put together)\b/, example: 'what are all the steps', not: 'what is the first step' },
   { name: 'two questions', pattern: /.(,| and| or) (then )?(what|why|how|when|where|who|which|did|was|is|does|do|could|what's)\b/, example: 'why did they go and what did they find', not: 'why did they go' },
   { name: 'from to', pattern: /\bfrom\b.*\b(to|till|until)\b|\bin the end\b|\bstart\b.*\bend\b/, example: 'what happens from seed to flower', not: 'where is it from' },
-  { name: 'guess', pattern: /\b(would|might|could|probably|if|will|maybe|next)\b/, example: 'what might happen next', not: 'what happened next week' },
+  { name: 'guess', pattern: /\b(would|might|could|probably|if|will|maybe|next)\b/, example: 'what might happen next', not: 'what happened last week' },
   { name: 'inside', pattern: /\b(feel|felt|feels|think|thinks|want|wants|wanted|know|knows|believe|trust|care|cares|mind)\b/, example: 'how did she feel', not: 'how did she run' },
   { name: 'manner', pattern: /^(why|how)\b(?! (many|much|long|far|old|big|often|fast|deep|tall))/, example: 'why did it melt', not: 'how many melted' },
   { name: 'one fact', pattern: /^(who|where|when|which|how (many|much|long|far|old|big|often|fast|deep|tall))\b/, example: 'who rang', not: 'why did it ring' },
@@ -35,7 +35,7 @@ export const signals: readonly FormRule[] = [
 /** Features for the relationship, main idea and whether the text answers; `story` are the log odds of the story model. */
 export function generalFeatures(view: QuestionView, story: number, tools: JudgingTools): Features {
   const { wording, terms, sentenceCover, best } = view;
-  const names = new Set(view.segment.sentences.flatMap((sentence) => [...sentence.names]));
+  const { names } = view.segment;
   const found = signals.map(({ name, pattern }) => [name, pattern.test(wording.plain) ? 1 : 0] as const);
   const total = terms.reduce((sum, { rarity }) => sum + rarity, 0) || 1;
   const cover = terms.reduce((sum, { at, rarity }) => sum + (at.length > 0 ? rarity : 0), 0) / total;

@@ -32,7 +32,7 @@ export function questionChances(
 ): QuestionChances {
   const located = locate(view, model.locator);
   const story = questionFeatures(view, located);
-  const storyOdds = logOdds(model.alone, story);
+  const storyOdds = logOdds(model.alone, story, view.wording.opening);
   const general = generalFeatures(view, storyOdds, tools);
   const of = (name: 'own' | 'author' | 'search' | 'mainIdea' | 'answerable'): number =>
     chanceOf(logOdds(model.general[name], general));

@@ -4,7 +4,7 @@
  */
 import type { Reason } from '../../shared/judgements.js';
 import type { Place, Range } from '../../shared/text.js';
-import { strongestPushes } from './logistic.js';
+import { pushes } from './logistic.js';
 import type { QuestionModel } from './question-model.js';
 import type { QuestionChances } from './question-odds.js';
 import { topOf, type QuestionView } from './question-view.js';
@@ -15,11 +15,18 @@ type Ground = 'form' | 'cover' | 'place' | 'cause' | 'feeling' | 'length';
 const tellable = 0.25;
 const told = 3;
 
+const grounds = new Map<string, Ground>();
+
 function groundOf(feature: string): Ground {
-  const name = feature.replace(/^[a-z ]+: /, '');
+  const known = grounds.get(feature) ?? readGround(feature);
+  grounds.set(feature, known);
+  return known;
+}
+
+function readGround(name: string): Ground {
   if (/^(clause|clauses|clause chance|second clause|some clause|clearest)$/.test(name)) return 'place';
-  if (/feeling/.test(name) && name !== 'feel') return 'feeling';
-  if (/(in best|after|before|anywhere|share)$/.test(name) && /^(cause|because|so|for|purpose)/.test(name))
+  if (/feeling/.test(name)) return 'feeling';
+  if (/(in best|after|before|anywhere|share)$/.test(name) && /^(cause|because|so|for|purpose)\b/.test(name))
     return 'cause';
   if (/cover|missing|run|pairs|rarity|present|places|position|spread|at (end|start)/.test(name))
     return 'cover';
@@ -33,12 +40,12 @@ export function questionReasons(
   chances: QuestionChances,
   model: QuestionModel,
 ): readonly Reason[] {
-  const pushes = new Map<Ground, number>();
-  for (const { feature, push } of strongestPushes(model.alone, chances.story, Infinity)) {
+  const byGround = new Map<Ground, number>();
+  for (const { feature, push } of pushes(model.alone, chances.story, view.wording.opening)) {
     const ground = groundOf(feature);
-    pushes.set(ground, (pushes.get(ground) ?? 0) + push);
+    byGround.set(ground, (byGround.get(ground) ?? 0) + push);
   }
-  const strongest = [...pushes].filter(([, push]) => Math.abs(push) >= tellable);
+  const strongest = [...byGround].filter(([, push]) => Math.abs(push) >= tellable);
   strongest.sort(([, a], [, b]) => Math.abs(b) - Math.abs(a));
   return strongest.slice(0, told).flatMap(([ground, push]) => reasonFor(ground, push > 0, view, chances));
 }

@@ -11,6 +11,8 @@ export interface Term {
   readonly rarity: number;
   /** Tokens of the segment with its stem. */
   readonly at: readonly number[];
+  /** Sentences of the segment with its stem, each once, in order. */
+  readonly sentences: readonly number[];
 }
 
 /** A question laid beside its segment: which of its words stand where. */
@@ -60,9 +62,8 @@ export function viewQuestion(text: string, segmentText: string, tools: JudgingTo
   const total = terms.reduce((sum, { rarity }) => sum + rarity, 0) || 1;
   const sentenceCover = new Array<number>(segment.sentences.length).fill(0);
   const clauseCover = new Array<number>(segment.clauses.length).fill(0);
-  for (const { at, rarity } of terms) {
-    for (const s of new Set(at.map((i) => segment.analysis.tokens[i]!.sentence)))
-      sentenceCover[s]! += rarity / total;
+  for (const { at, sentences, rarity } of terms) {
+    for (const s of sentences) sentenceCover[s]! += rarity / total;
     for (const c of new Set(at.map((i) => segment.clauseOf[i]!))) clauseCover[c]! += rarity / total;
   }
   return { question, segment, wording, terms, sentenceCover, clauseCover, best: topOf(sentenceCover) };
@@ -74,9 +75,18 @@ function termsOf(wording: Wording, segment: SegmentView, lexicon: Lexicon): read
     if (!word.content || frame.has(word.stem) || terms.has(word.stem)) continue;
     const at = segment.stems.get(word.stem) ?? [];
     const repeated = 1 + 0.15 * Math.max(0, at.length - 1);
-    terms.set(word.stem, { word, rarity: rarityOf(word.lower, lexicon) / repeated, at });
+    terms.set(word.stem, {
+      word,
+      rarity: rarityOf(word.lower, lexicon) / repeated,
+      at,
+      sentences: sentencesOf(at, segment),
+    });
   }
   return [...terms.values()];
+}
+
+function sentencesOf(at: readonly number[], { analysis }: SegmentView): readonly number[] {
+  return [...new Set(at.map((i) => analysis.tokens[i]!.sentence))];
 }
 
 /** Index of the first highest number, -1 for none. */

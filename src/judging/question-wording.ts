@@ -45,6 +45,10 @@ const startsWith: readonly { readonly pattern: RegExp; readonly as: string; read
   { pattern: /^(hoe|who) (did|do|does|many|much|long) (?=\w)/, as: 'how', example: 'hoe did he get in' },
 ];
 
+/** What may stand before a question without changing it. */
+const preamble =
+  /^((and|so|but|ok|um|well|my question is|(from|in|according to) (the|this) (article|text|story|passage|part)) )+/;
+
 /** Reads the wording of a question against the segment, whose words are the likeliest meaning of a misspelt one. */
 export function readWording(question: Analysis, segment: Analysis, tools: JudgingTools): Wording {
   const words = question.tokens.map((token) => meantBy(token, segment, tools));
@@ -53,7 +57,7 @@ export function readWording(question: Analysis, segment: Analysis, tools: Judgin
     const found = pattern.exec(plain);
     if (found && found[1] !== 'who') plain = as + plain.slice(found[1]!.length);
   }
-  plain = plain.replace(/^(and|so|but|ok|um|well|my question is) /, '');
+  plain = plain.replace(preamble, '');
   const opening = openings.find(({ pattern }) => pattern.test(plain))?.name ?? 'other';
   return {
     words,

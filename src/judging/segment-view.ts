@@ -12,6 +12,8 @@ export interface SegmentView {
   readonly clauseOf: readonly number[];
   /** Where each stem stands, function words too. */
   readonly stems: ReadonlyMap<string, readonly number[]>;
+  /** Stems of names. */
+  readonly names: ReadonlySet<string>;
 }
 
 export interface SentenceView {
@@ -35,7 +37,8 @@ export function viewSegment(analysis: Analysis): SegmentView {
     else stems.set(stem, [i]);
   });
   const clauseOf = clauses.flatMap(({ first, end }, i) => new Array<number>(end - first).fill(i));
-  const view = { analysis, clauses, sentences: sentencesOf(analysis), clauseOf, stems };
+  const names = new Set(analysis.tokens.filter(({ name }) => name).map(({ stem }) => stem));
+  const view = { analysis, clauses, sentences: sentencesOf(analysis), clauseOf, stems, names };
   views.set(analysis, view);
   return view;
 }

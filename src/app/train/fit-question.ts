@@ -1,6 +1,6 @@
 import { chanceOf, logOdds, type Logistic } from '../../judging/logistic.js';
 import { answeredFeatures } from '../../judging/question-answered.js';
-import { questionFeatures, type Features } from '../../judging/question-features.js';
+import { questionFeatures, withApart, type Features } from '../../judging/question-features.js';
 import { generalFeatures } from '../../judging/question-general.js';
 import { eitherOf } from '../../judging/question-odds.js';
 import { locate, type Locator } from '../../judging/question-locator.js';
@@ -91,16 +91,24 @@ function ownCases(
 ): readonly GeneralCase[] {
   return own.map((question) => {
     const view = viewQuestion(question.text, question.segment, tools);
-    const odds = logOdds(alone, questionFeatures(view, locate(view, locator)));
+    const odds = logOdds(alone, questionFeatures(view, locate(view, locator)), view.wording.opening);
     const inferential =
       question.relationship === 'on my own' || question.relationship === 'author and me' ? 1 : 0;
     return { features: generalFeatures(view, odds, tools), inferential, own: question };
   });
 }
 
+/** Log odds where the kinds' own features are given by name. */
+function flatOdds({ bias, weights }: Logistic, features: Features): number {
+  let sum = bias;
+  for (const name in weights) sum += weights[name]![0] * ((features[name] ?? 0) - weights[name]![1]);
+  return sum;
+}
+
 /** Features of question `i` as a locator sees it. */
 export function featuresOf({ views }: QuestionTable, i: number, locator: Locator): Features {
-  return questionFeatures(views[i]!, locate(views[i]!, locator));
+  const view = views[i]!;
+  return withApart(questionFeatures(view, locate(view, locator)), view.wording.opening);
 }
 
 /** Log odds of each used question by a model that has not seen its story. */
@@ -116,7 +124,7 @@ function oddsUnseen(
   const models = Array.from({ length: folds }, (_, f) =>
     fitTable(features, labels, { ridge, use: (i) => (use(i) && fold(i) !== f ? 1 : 0) }),
   );
-  return features.map((row, i) => (use(i) ? logOdds(models[fold(i)]!, row) : 0));
+  return features.map((row, i) => (use(i) ? flatOdds(models[fold(i)]!, row) : 0));
 }
 
 function cutsOf(odds: readonly number[], labels: readonly number[], use: (i: number) => boolean) {

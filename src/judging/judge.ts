@@ -2,6 +2,7 @@ import type { JudgeInput, Judgement } from '../../shared/judgements.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
 import { judgeAnswer } from './judge-answer.js';
 import { judgeClarify } from './judge-clarify.js';
+import { judgePredict } from './judge-predict.js';
 import { judgeQuestion } from './judge-question.js';
 import { judgeSumUp } from './judge-sum-up.js';
 import { makeTools } from './tools.js';
@@ -20,7 +21,7 @@ export function makeJudge(lexicon: Lexicon): (input: JudgeInput) => Judgement {
       case 'clarify':
         return judgeClarify(input, tools);
       case 'predict':
-        throw new Error(`Cannot judge a ${input.kind} yet`);
+        return judgePredict(input, tools);
       default: {
         const never: never = input;
         return never;

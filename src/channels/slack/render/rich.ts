@@ -46,14 +46,16 @@ export function sections(prose: Prose): readonly RichTextBlock[] {
   }));
 }
 
-/** Words of a text or a person, set apart; `by` stands above them. */
+/** Words of a text or a person, set apart; `by` stands beneath them. */
 export function quotes(text: string, by: string | null): readonly RichTextBlock[] {
   return [
-    ...(by === null ? [] : sections([{ text: by, strong: true }])),
-    ...rows([{ text }]).map((row): RichTextBlock => ({
-      type: 'rich_text',
-      elements: [{ type: 'rich_text_quote', elements: [...row] }],
-    })),
+    ...rows([{ text }]).map(
+      (row): RichTextBlock => ({
+        type: 'rich_text',
+        elements: [{ type: 'rich_text_quote', elements: [...row] }],
+      }),
+    ),
+    ...(by === null ? [] : sections([{ text: `— ${by}`, strong: true }])),
   ];
 }
 

@@ -31,7 +31,6 @@ export function holdReason(
     case 'hold everything':
       return nothingYet ? 'nothing yet' : 'everything';
     case 'hold what is doubtful':
-      return nothingYet ? 'nothing yet' : null;
     case 'publish':
       return nothingYet && byItself ? 'nothing yet' : null;
     default:

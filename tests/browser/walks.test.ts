@@ -129,7 +129,7 @@ if (!hasChromium) {
       await page.getByRole('textbox', { name: 'Type a slash command' }).fill('/practice start group:Limpets');
       await page.getByRole('button', { name: 'Do it' }).click();
       expect(await page.getByText('Done: /practice start.').isVisible()).toBe(true);
-      await page.getByRole('link', { name: 'Passages' }).click();
+      await page.getByRole('link', { name: 'Passages', exact: true }).click();
       await page.getByLabel('The file').setInputFiles({
         name: 'crab.md',
         mimeType: 'text/markdown',
@@ -177,7 +177,9 @@ if (!hasChromium) {
       say('changes the turn');
       await page.locator('#turn').getByRole('link', { name: 'Something new is here. Show it.' }).click();
       await page.getByText('There are 1 things.').waitFor();
-      await expect.poll(() => page.getByLabel('Why?').inputValue()).toBe('because the shell fits');
+      await expect
+        .poll(() => page.getByLabel('Why?').inputValue(), { timeout: 15_000 })
+        .toBe('because the shell fits');
     });
 
     test('a button keeps the focus when the part around it is swapped', async () => {
@@ -239,7 +241,9 @@ if (!hasChromium) {
       await page.goto(`${room.url}/step/question`);
       expect(await page.getByLabel('Your question').inputValue()).toBe('why does');
       await page.getByRole('link', { name: 'How can …' }).click();
-      await expect.poll(() => page.getByLabel('Your question').inputValue()).toBe('How can why does');
+      await expect
+        .poll(() => page.getByLabel('Your question').inputValue(), { timeout: 15_000 })
+        .toBe('How can why does');
       await page.getByRole('button', { name: 'Sign out' }).click();
       await page.getByText('You are signed out.').waitFor();
       expect(await page.evaluate('sessionStorage.length')).toBe(0);

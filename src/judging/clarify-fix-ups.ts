@@ -50,12 +50,6 @@ export const fixUpRules: readonly FixUpRule[] = [
     'I think it is big',
   ),
   rule(
-    'find who "it" or "they" is',
-    /\b(?:"|“)?(?:it|they|he|she|them|this|that|him|her|his|their)(?:"|”)?\s+(?:is|are|means|stands for|refers? to|must be|has to be)\s+(?:the|a|an|his|her|my|[A-Z])|who (?:"|“)?(?:it|they|he|she)(?:"|”)? (?:is|are)\b/,
-    '"they" means the beavers',
-    'what is it',
-  ),
-  rule(
     'ask',
     /\b(ask(?:ed)?\s+(?:my|the|a|someone|somebody|an adult|wren|\w+)\b|can (?:somebody|someone|anyone) (?:tell|help))/,
     'I asked my mum',
@@ -74,6 +68,12 @@ export const fixUpRules: readonly FixUpRule[] = [
     /\b(in my (?:own )?words|i would say|i'd say|in other words|so basically)\b/,
     'in my own words it is a wall',
     'he said a word',
+  ),
+  rule(
+    'find who "it" or "they" is',
+    /["“](?:it|they|he|she|them|this|that|him|her|his|their)["”]\s+(?:is|are|means|stands for|refers? to|must be)\b|\b(?:they|he|she|them|him)\s+(?:means|stands for|refers? to)\b|\bwho ["“]?(?:it|they|he|she)["”]? (?:is|are)\b/,
+    '"they" means the beavers',
+    'it means the bridge is strong',
   ),
 ];
 

@@ -1,5 +1,6 @@
 import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Token } from '../text/analysis.js';
+import { matchWord } from '../text/similar.js';
 import { stemOf } from '../text/stem.js';
 import { sided, type SidedWord } from './meaning-polarity.js';
 
@@ -35,9 +36,20 @@ function contradicts(one: SidedWord, other: SidedWord, lexicon: Lexicon): boolea
     : meansSame(one.word, other.word, lexicon);
 }
 
+/** A word as it should be written: one of the given words where it comes near, else the likeliest. */
+function meant(token: Token, given: readonly Token[], lexicon: Lexicon): string {
+  if (!token.content || lexicon.knows(token.lower)) return token.lower;
+  return (
+    matchWord(token.lower, given, lexicon)?.token.lower ?? lexicon.spellings(token.lower)[0] ?? token.lower
+  );
+}
+
 /** Whether a pupil's meaning says what a given one says: half of the words of the shorter one met, one of them not a very common word, and nothing turned round. */
 export function sameMeaning(meaning: readonly Token[], given: readonly Token[], lexicon: Lexicon): boolean {
-  const mine = sided(meaning);
+  const mine = sided(
+    meaning,
+    meaning.map((token) => meant(token, given, lexicon)),
+  );
   const theirs = sided(given);
   if (mine.length === 0 || theirs.length === 0) return false;
   if (mine.some((one) => theirs.some((other) => contradicts(one, other, lexicon)))) return false;

@@ -35,11 +35,19 @@ export function plainOf(text: string): string {
   return plain.length === text.length ? plain : text.replace(/[’‘`´]/g, "'");
 }
 
-/** Cuts the proposed meaning out of a pupil's text: behind "means" and the like, before "because"; null where nothing is proposed. The word itself is no meaning of it. */
+/** The clause in which a stretch stands: telling what one did is no meaning. */
+function clauseAround(plain: string, [from, to]: readonly [number, number]): readonly [number, number] {
+  const before = plain.slice(0, from).search(/(?:[,.;:!?]|\band\b|\bso\b)[^,.;:!?]*$/);
+  const behind = plain.slice(to).search(/[,.;:!?]|\b(?:and|so|it means)\b/);
+  return [before < 0 ? 0 : before, behind < 0 ? plain.length : to + behind];
+}
+
+/** Cuts the proposed meaning out of a pupil's text: behind "means" and the like, before "because"; null where nothing is proposed. The word itself is no meaning of it, nor is the clause that names a fix-up. */
 export function proposedMeaning(
   text: Analysis,
   word: readonly Token[],
   lexicon: Lexicon,
+  fixUpAt: readonly [number, number] | null = null,
 ): ProposedMeaning | null {
   const plain = plainOf(text.text);
   if (onlyAsks(plain)) return null;
@@ -49,7 +57,13 @@ export function proposedMeaning(
   else start += copula.exec(plain.slice(start))?.[0].length ?? 0;
   const rest = tail.exec(plain.slice(start));
   const end = rest && rest.index > 0 ? start + rest.index : plain.length;
-  const inside = text.tokens.filter((token) => token.start >= start && token.end <= end);
+  const aside = fixUpAt && !(said && said.index < fixUpAt[1]) ? clauseAround(plain, fixUpAt) : null;
+  const inside = text.tokens.filter(
+    (token) =>
+      token.start >= start &&
+      token.end <= end &&
+      !(aside && token.start >= aside[0] && token.end <= aside[1]),
+  );
   const own = inside.filter(({ lower }) => word.length === 0 || matchWord(lower, word, lexicon) === null);
   const tokens = own.some(({ content }) => content) ? own : inside;
   const first = tokens[0];

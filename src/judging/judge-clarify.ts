@@ -1,4 +1,5 @@
 import type { ClarifyJudgement, JudgeInput, Reason } from '../../shared/judgements.js';
+import type { FixUp } from '../../shared/strategies.js';
 import type { Clue } from '../../shared/text.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Analysis, Token } from '../text/analysis.js';
@@ -22,6 +23,13 @@ const rules = 1;
 const atMost = { against: 0.1, negated: 0.45 };
 /** Words of the segment beside the hard word that make a pupil's text point at evidence. */
 const evidenceWords = 2;
+
+/** Fix-ups that are told by giving the meaning itself. */
+const explaining: ReadonlySet<FixUp> = new Set([
+  'find who "it" or "they" is',
+  'say it in my own words',
+  'try another word in its place',
+]);
 
 interface Fitted {
   readonly fit: number | null;
@@ -105,8 +113,9 @@ export function judgeClarify(input: ClarifyInput, tools: JudgingTools): ClarifyJ
     (named.tokens.length === 0 && text.tokens.length === 0 && input.offset === undefined);
   const found = findPlace(named, segment, input.offset, lexicon);
   const hard = found ? segment.tokens.slice(found.firstToken, found.endToken) : named.tokens;
-  const meaning = none ? null : proposedMeaning(text, hard, lexicon);
   const picked = fixUpIn(input.text, input.fixUp);
+  const did = picked && !explaining.has(picked.fixUp) ? picked.at : null;
+  const meaning = none ? null : proposedMeaning(text, hard, lexicon, did);
   const { fit, side } = fitOf(meaning, segment, found, lexicon);
   const clue = found ? readyWord(segment, found, lexicon).clue : null;
   const matches = matchesGiven(meaning, side, clue, input, segment, tools);

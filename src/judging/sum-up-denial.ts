@@ -1,17 +1,14 @@
 import type { Analysis } from '../text/analysis.js';
+import { sided } from './meaning-polarity.js';
+import { stemOf } from '../text/stem.js';
 
-const denials = new Set(
-  "not no never none nobody nothing without cannot can't cant don't dont doesn't doesnt didn't didnt isn't isnt aren't arent wasn't wasnt weren't werent won't wont wouldn't wouldnt couldn't couldnt shouldn't shouldnt hardly".split(
-    ' ',
-  ),
-);
+/** From this share of the shared words on that stand under a "not" in one text only, one denies what the other says (ours). */
+const flippedFrom = 1 / 3;
 
-/** How often a text denies. */
-export function denialsIn({ tokens }: Analysis): number {
-  return tokens.filter(({ lower }) => denials.has(lower)).length;
-}
-
-/** Whether one of two texts denies something and the other nothing: what is denied, the computer can't know. */
+/** Whether a text denies what another says, or the other way round: too many of their shared words stand under a "not" in one of them only. */
 export function deniesOtherwise(text: Analysis, gist: Analysis): boolean {
-  return denialsIn(text) > 0 !== denialsIn(gist) > 0;
+  const said = new Map(sided(gist.tokens).map(({ word, negated }) => [stemOf(word), negated]));
+  const shared = sided(text.tokens).filter(({ word }) => said.has(stemOf(word)));
+  const flipped = shared.filter(({ word, negated }) => said.get(stemOf(word)) !== negated);
+  return shared.length > 0 && flipped.length >= flippedFrom * shared.length;
 }

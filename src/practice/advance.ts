@@ -15,13 +15,14 @@ export function openPractice(d: Deciding, group: GroupId): OpenPractice | null {
   return practice?.phase === 'open' ? practice : null;
 }
 
-/** Begins the next leg of a waiting practice, and opens its first segment where that is now. */
-export function beginLeg(d: Deciding, id: GroupId): void {
+/** Begins the next leg of a waiting practice, and opens its first segment where that is now; an adult who starts a practice opens it at once, at any hour. */
+export function beginLeg(d: Deciding, id: GroupId, atOnce = false): void {
   const group = groupAt(d, id);
   if (group.practice.phase !== 'waiting') return;
   const { passage, nextStop } = group.practice;
   const time = timeOf(d);
   const plan = planLeg(time, d.act.at, segmentsOf(d.state, passage) - nextStop);
+  const firstOpensAt = atOnce ? d.act.at : plan.firstOpensAt;
   const drawn = drawLeaders(d.state, group, plan.segments, d.chance);
   const adult = group.justOpened.length > 0 ? leadingAdult(d.state) : null;
   add(d, {
@@ -31,11 +32,11 @@ export function beginLeg(d: Deciding, id: GroupId): void {
     segments: plan.segments,
     // When a strategy has just been opened, an adult leads first.
     leaders: adult === null ? drawn : [adult, ...drawn.slice(0, plan.segments - 1)],
-    firstOpensAt: plan.firstOpensAt,
-    firstOpensOn: localAt(time, plan.firstOpensAt),
+    firstOpensAt,
+    firstOpensOn: localAt(time, firstOpensAt),
     sessionOn: plan.sessionAt === null ? null : localAt(time, plan.sessionAt),
   });
-  if (plan.firstOpensAt <= d.act.at) openSegment(d, id);
+  if (firstOpensAt <= d.act.at) openSegment(d, id);
 }
 
 /** Opens the next segment of a waiting practice's leg. */

@@ -88,7 +88,7 @@ function start(d: Deciding, id: GroupId): void {
     refuse('wrong time', 'Cannot start, expected at least one pupil, got none', 'Add a pupil first.');
   }
   add(d, { type: 'practice-started', group: id, practice: mint<PracticeId>(d, 'r'), passage });
-  beginLeg(d, id);
+  beginLeg(d, id, true);
 }
 
 /** Takes the last close back within a day: the segment is open again, at least until the end of a school day. */

@@ -23,10 +23,12 @@ export function isReply({ do: doing }: Post): boolean {
   return replies.includes(doing);
 }
 
-/** The question with which the leader, or the pair, opened the talk. */
+/** The question with which whoever led, or the pair, opened the talk; a change of leader doesn't undo it. */
 export function leaderQuestion(state: ClassState, group: Group, practice: OpenPractice): Post | null {
   const posts = sentNow(state, group, practice);
-  return posts.find((post) => post.do === 'question' && leadsNow(practice, post.person)) ?? null;
+  return (
+    posts.find((post) => post.do === 'question' && (post.led || leadsNow(practice, post.person))) ?? null
+  );
 }
 
 /** Whether the talk is open: the leader's question, or one that stands in for it, is there or waits. */

@@ -134,6 +134,7 @@ function openSegment(state: ClassState, event: EventOf<'segment-opened'>): Class
       offeredTo: null,
       spareAsked: false,
       openedAt: event.at,
+      card: state.version + 1,
       times: event.times,
       helped: {},
     };

@@ -128,6 +128,8 @@ export interface SegmentState {
   readonly offeredTo: readonly PersonId[] | null;
   readonly spareAsked: boolean;
   readonly openedAt: Instant;
+  /** The class's version at its opening; names its card. */
+  readonly card: number;
   readonly times: SegmentTimes;
   /** The step of help that was last given, by "person/do". */
   readonly helped: Readonly<Record<string, number>>;

@@ -52,7 +52,7 @@ export function tellDraft(state: ClassState, event: EventOf<'draft-judged'>): re
         more ? choice(speak('improve it'), look('step', { do: post.do, post: post.id })) : null,
         choice(speak('leave it'), move('leave-draft', { post: post.id })),
       ),
-      ...where(speak, post),
+      ...where(speak, post, words.length > 1),
       ...(staffs ? [] : [prose(speak(post.latest?.level === 0 ? 'staff later' : 'sends itself'))]),
     ]),
   ];
@@ -84,13 +84,14 @@ function feedbackOn(
 }
 
 /** Where the computer can't tell, the asker is asked where the answer lives. */
-function where(speak: Speak, post: Post): readonly Block[] {
+function where(speak: Speak, post: Post, asked: boolean): readonly Block[] {
   if (post.latest?.kind !== 'question' || post.latest.value !== 'unsure' || !post.latest.measures.isQuestion)
     return [];
   return [
     {
       type: 'choices',
-      prompt: speak('where is it'),
+      // Feedback on the goal has asked already.
+      prompt: asked ? null : speak('where is it'),
       choices: relationships.map((kind) =>
         choice(speak(kind), move('say-where', { post: post.id, where: kind })),
       ),

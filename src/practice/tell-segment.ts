@@ -89,9 +89,9 @@ export function titleOf(state: ClassState, passage: PassageId): string {
   return state.shelf[passage]?.reading.title ?? '';
 }
 
-/** Names one segment's card. */
-export function segmentKey(group: GroupId, passage: PassageId, stop: number): string {
-  return `segment/${group}/${passage}/${stop}`;
+/** Names a segment's card; one that opens again, in the next leg or after an undone close, has a new one. */
+function segmentKey(group: GroupId, { card }: SegmentState): string {
+  return `segment/${group}/${card}`;
 }
 
 function leadWords(state: ClassState, speak: Speak, { leader, partner }: SegmentState): string {
@@ -125,7 +125,7 @@ function segmentCard(
       group.open.includes('clarify') ? choice(speak('hard word'), look('step', { do: 'clarify' })) : null,
     ),
   ];
-  const key = segmentKey(id, passage, segment.stop);
+  const key = segmentKey(id, segment);
   return [how === 'say' ? say(key, toChannel(id), blocks) : replace(key, toChannel(id), blocks)];
 }
 
@@ -205,7 +205,7 @@ function closed(state: ClassState, event: EventOf<'segment-closed'>): readonly T
         : [prose(speak('next opens', { when: whenOf(speak, event.nextOpensOn) }))];
   const questions = postsOn(state, group.id, passage, event.stop).filter((post) => post.do === 'question');
   return [
-    say(`closed/${group.id}/${passage}/${event.stop}/${event.at}`, toChannel(group.id), [
+    say(`closed/${group.id}/${passage}/${event.stop}/${state.version}`, toChannel(group.id), [
       heading(speak('part done')),
       ...sumUpBlocks(state, speak, group.id, passage, event.stop),
       ...next,

@@ -228,8 +228,14 @@ export function plain({ blocks }: Message): string {
           ];
         case 'list':
           return block.items.map((item) => item.map((span) => span.text).join(''));
+        case 'measure':
+          return [block.words];
+        case 'picture':
+          return [block.picture.alternative];
+        case 'form':
+          return [block.title];
         default:
-          return [];
+          return block satisfies never;
       }
     })
     .join(' ');

@@ -70,6 +70,7 @@ export const openSegment: Extract<Practice, { phase: 'open' }> = {
     nudged: [],
     offeredTo: null,
     spareAsked: false,
+    card: 1,
     openedAt: monday + 2 * day,
     times: {
       nudgeAt: monday + 2 * day + 3,

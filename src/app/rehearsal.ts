@@ -1,7 +1,8 @@
+import { Fault } from '../../shared/fault.js';
 import { asId, type ClassId, type GroupId, type PassageId, type PersonId } from '../../shared/ids.js';
 import type { Judges } from '../../shared/judgements.js';
 import type { Message } from '../../shared/messages.js';
-import type { Move } from '../../shared/moves.js';
+import { readMove, type Move } from '../../shared/moves.js';
 import { wordsOf } from '../../shared/said.js';
 import { strategies, type Doing } from '../../shared/strategies.js';
 import type { Telling } from '../../shared/tellings.js';
@@ -246,13 +247,7 @@ class Run {
       return;
     }
     const before = new Set(Object.keys(state.posts));
-    const draft = await this.#act(person, {
-      type: 'send-draft',
-      do: post.do,
-      text: post.text,
-      ...(post.word === undefined ? {} : { word: post.word }),
-      ...(question === null ? {} : { question: question.id }),
-    });
+    const draft = await this.#send(person, post, question);
     if (!draft.done) {
       this.#ears.refused(post.line, draft.why);
       return;
@@ -262,6 +257,21 @@ class Run {
       ({ id, person: by }) => !before.has(id) && by === person,
     );
     if (sent?.stage.stage === 'draft') await this.#act(person, { type: 'post-draft', post: sent.id });
+  }
+
+  /** Sends a draft as any channel would: read by the move's shape, so that an empty text is refused here too. */
+  async #send(
+    person: PersonId,
+    post: RehearsedPost,
+    question: Post | null,
+  ): Promise<{ done: boolean; why: string }> {
+    const fields = { do: post.do, text: post.text, word: post.word, question: question?.id };
+    try {
+      return await this.#act(person, readMove('send-draft', fields));
+    } catch (why) {
+      if (why instanceof Fault) return { done: false, why: `${why.message}. ${why.remedy}` };
+      throw why;
+    }
   }
 
   async #practice(): Promise<ClassState['groups'][GroupId]['practice'] | undefined> {

@@ -123,14 +123,13 @@ describe('rule 2: look first', () => {
     expect(played.turn('Wren').phase).toBe('look first');
   });
 
-  it('takes a prediction from the card before the first part opens', () => {
+  it('opens the first part at once when an adult starts, also out of hours, and takes a prediction from the card', () => {
     const played = startClass({ at: weekday(7, '10:00') });
     expect(played.turn('Finch').phase).toBe('look first');
     const guess = played.post('Finch', 'predict', 'Birds will find food.', { stop: -1 });
     expect(guess).toMatchObject({ stop: -1, late: false, first: { kind: 'predict' } });
-    expect(played.turn('Finch').phase).toBe('waiting');
-    played.until(weekday(8, '07:30'));
     expect(played.turn('Finch').phase).toBe('open');
+    played.until(weekday(8, '07:30'));
     expect(played.turn('Wren').phase).toBe('look first');
   });
 

@@ -65,11 +65,16 @@ function listen(client: Client, { log }: DiscordOptions, ears: GatewayEars): voi
     const why = hopeless[code];
     if (why !== undefined) log.error({ code }, `Discord closed the line and a person must act: ${why}`);
   });
-  client.on(Events.ClientReady, (ready) => ears.ready(ready.user.id, ready.application.id));
   // Read as they come, so that interactions over the gateway and over HTTP go one way.
   client.on(
     'raw' as 'debug',
     ((packet: Packet) => {
+      if (packet.t === 'READY') {
+        const { user, application } = packet.d as Readonly<
+          Record<'user' | 'application', { readonly id: string }>
+        >;
+        ears.ready(user.id, application.id);
+      }
       if (packet.t === 'INTERACTION_CREATE') ears.interaction(packet.d as APIInteraction);
       if (packet.t === 'GUILD_CREATE') ears.server((packet.d as { readonly id: string }).id);
     }) as unknown as (text: string) => void,

@@ -299,6 +299,11 @@ export function openHouse(deps: HouseDeps): OpenHouse {
         );
       }
       await store.bindPlace(who.classId, { channel, tenant, room }, audience);
+      // Whoever ties a place anew has mended what was in the way: what is stuck there is tried again.
+      for (const { key, place } of await store.stuck(who.classId)) {
+        if (place.channel === channel && place.tenant === tenant && place.room === room)
+          await store.outboxAgain(key);
+      }
       return { done: true, messages: [note(who.person, feedWords.done.words)] };
     },
     async passTime(classId) {

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { slashCommands } from '../../../commands/all.js';
 import { asId, type ClassId } from '../../../shared/ids.js';
 import { roomChannel } from '../../channels/room/room.js';
+import { openChannels } from '../channels.js';
 import { demoLinks, makeDemoClass, type DemoLinks } from '../demo-class.js';
 import type { Io, Verb } from '../io.js';
 import { configFor, openSchool, type School } from '../school.js';
@@ -51,7 +52,10 @@ export const verb: Verb = {
     const config = configFor(io);
     let url = config.url ?? '';
     const school = await openSchool(config, () => url);
+    const clock = { now: () => Date.now() };
+    const channels = await openChannels(config, school, clock);
     const room = roomChannel({
+      guests: channels.guests,
       host: config.host,
       port: config.port,
       key: school.key,
@@ -69,11 +73,13 @@ export const verb: Verb = {
       await room.start(school.house);
       url = config.url?.replace(/\/$/, '') ?? room.url();
       const links = await linksOf(school, url);
-      const ticker = startTicker(school.store, school.house, { now: () => Date.now() }, school.log);
+      const ticker = startTicker(school.store, school.house, clock, school.log);
+      await channels.start();
       await announce(io, values.json ?? false, url, links);
       await stopped;
       await ticker.stop();
     } finally {
+      await channels.stop();
       await room.stop();
       await school.store.close();
     }

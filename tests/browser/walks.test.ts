@@ -308,6 +308,14 @@ if (!hasChromium) {
         );
     });
 
+    test('reads a text in which a word is tapped', async () => {
+      await page.addInitScript(voices(true));
+      await comeIn(page, room.url, 'WREN-2345-67');
+      await page.goto(`${room.url}/step/clarify`);
+      await page.locator('.tap').getByRole('button', { name: 'Read to me' }).click();
+      await expect.poll(() => page.evaluate<unknown[]>('window.spoken'), { timeout: 15_000 }).toHaveLength(5);
+    });
+
     test('is not offered where every voice would send the words out, or where there is none', async () => {
       await page.addInitScript(voices(false));
       await comeIn(page, room.url, 'WREN-2345-67');

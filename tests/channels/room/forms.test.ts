@@ -125,7 +125,7 @@ describe('What a role may not do', () => {
   test.each([
     ['WREN-2345-67', '/move/release', { posts: 'p1' }],
     ['WREN-2345-67', '/move/erase-person', { person: 'finch' }],
-    ['PLOVER-LINK', '/move/erase-person', { person: 'finch' }],
+    ['TERN-LINK', '/move/erase-person', { person: 'finch' }],
     ['HERON-LINK', '/move/acknowledge-alarm', { alarm: 'a1' }],
     ['TERN-LINK', '/move/release', { posts: 'p1' }],
     ['WREN-2345-67', '/move/time-passed', {}],

@@ -116,6 +116,13 @@ function offer(within: ParentNode): void {
     const parts = () => wrapSentences(text).map((span) => ({ text: span.textContent ?? '', span }));
     figure.append(listenButton(label('readToMe'), '', parts));
   });
+  within.querySelectorAll('.tap-text').forEach((text) => {
+    const field = text.parentElement;
+    if (!field || field.querySelector('.listen')) return;
+    const parts = () =>
+      sentencesOf(text.textContent ?? '').map((sentence) => ({ text: sentence, span: null }));
+    text.after(listenButton(label('readToMe'), '', parts));
+  });
   if (!document.body.classList.contains('role-pupil')) return;
   within.querySelectorAll<HTMLElement>('article.message').forEach((message) => {
     if (message.querySelector(':scope > .listen') || wordsOf(message).length === 0) return;

@@ -36,6 +36,8 @@ export class SlackUser {
   readonly triggers = new Set<string>();
   readonly views: StandingView[] = [];
   readonly notes: PrivateMessage[] = [];
+  /** Grows with everything that comes to their screen. */
+  seenCount = 0;
   readonly #slack: SlackStandIn;
   readonly id: string;
 
@@ -78,6 +80,7 @@ export class SlackUser {
   }
   #tell(channel: string, body: Json): void {
     this.#slack.breaches.push(...messageBreaches(body), ...liveIn(body));
+    this.seenCount += 1;
     this.notes.push({ ts: this.#slack.ts(), channel, body });
   }
   #responds(channel: string, from: PrivateMessage | null): string {
@@ -85,6 +88,7 @@ export class SlackUser {
       const place = body['replace_original'] === true ? (from ?? this.notes.at(-1)) : undefined;
       if (place) {
         this.#slack.breaches.push(...messageBreaches(body), ...liveIn(body));
+        this.seenCount += 1;
         place.body = body;
       } else this.#tell(channel, body);
     });
@@ -134,7 +138,11 @@ export class SlackUser {
     };
     const base = { ...this.#common(), type: 'block_actions', trigger_id: this.#trigger(), actions: [action] };
     if (view)
-      return { ...base, container: { type: 'view', view_id: view.id }, view: this.#viewOutput(view, {}) };
+      return {
+        ...base,
+        container: { type: 'view', view_id: view.id },
+        view: this.#viewOutput(view, {}, false),
+      };
     const message = on ?? note;
     return {
       ...base,
@@ -150,17 +158,18 @@ export class SlackUser {
     };
   }
   async press(label: string, on?: StandingPost, channel = 'C1'): Promise<Acknowledged> {
+    const before = this.seenCount;
     const answer = await this.#slack.update('interactive', this.pressPayload(label, on, channel));
-    await settled();
+    await this.sawMoreThan(before);
     return answer;
   }
 
-  #viewOutput(standing: StandingView, values: Readonly<Record<string, string>>): Json {
+  #viewOutput(standing: StandingView, values: Readonly<Record<string, string>>, whole = true): Json {
     return {
       ...standing.view,
       id: standing.id,
       hash: standing.hash,
-      state: { values: stateOf(standing.view, values) },
+      state: { values: stateOf(standing.view, values, whole) },
     };
   }
   /** The submission of the topmost view with fields filled in by name. */
@@ -192,11 +201,18 @@ export class SlackUser {
     return answer;
   }
 
+  /** Waits until something more came to their screen, two seconds at most. */
+  async sawMoreThan(before: number): Promise<void> {
+    for (let waits = 0; waits < 100 && this.seenCount <= before; waits += 1)
+      await new Promise((settle) => setTimeout(settle, 20));
+  }
+
   stackView(trigger: string, push: boolean, view: Json): Json {
     if (!this.triggers.delete(trigger)) return { ok: false, error: 'exchanged_trigger_id' };
     if (push && this.views.length >= 3) return { ok: false, error: 'push_limit_reached' };
     if (!push) this.views.length = 0;
     const standing = { id: this.#slack.next('V'), hash: this.#slack.next('h'), view };
+    this.seenCount += 1;
     this.views.push(standing);
     return { ok: true, view: { ...view, id: standing.id, hash: standing.hash } };
   }
@@ -205,17 +221,13 @@ export class SlackUser {
     const before = this.views[at];
     if (!before) return { ok: false, error: 'not_found' };
     if (hash !== undefined && hash !== before.hash) return { ok: false, error: 'hash_conflict' };
+    this.seenCount += 1;
     this.views[at] = { id, hash: this.#slack.next('h'), view };
     return { ok: true };
   }
 }
 
-/** Lets calls that follow an acknowledgement arrive. */
-export function settled(): Promise<void> {
-  return new Promise((settle) => setTimeout(settle, 60));
-}
-
-function stateOf(view: Json, values: Readonly<Record<string, string>>): Json {
+function stateOf(view: Json, values: Readonly<Record<string, string>>, whole: boolean): Json {
   const state: Record<string, Json> = {};
   for (const block of view['blocks'] as readonly Json[]) {
     if (block['type'] !== 'input') continue;
@@ -223,7 +235,7 @@ function stateOf(view: Json, values: Readonly<Record<string, string>>): Json {
     const name = id.replace(/^f\d+:/u, '');
     const element = block['element'] as Json;
     const given = givenIn(element, values[name]);
-    if (given === null && block['optional'] !== true)
+    if (whole && given === null && block['optional'] !== true)
       throw new Error(`Cannot send, expected ${name} filled in`);
     state[id] = {
       [String(element['action_id'])]: given ?? { type: element['type'], value: null, selected_option: null },

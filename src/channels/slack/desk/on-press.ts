@@ -28,7 +28,7 @@ export interface Pressed {
 
 /** What is shown after a press: a page of an answer, or a form that opens. */
 type Outcome =
-  | { readonly kind: 'answer'; readonly shown: Shown; readonly page: number }
+  | { readonly kind: 'answer'; readonly shown: Shown; readonly page: number; readonly inChannel?: true }
   | { readonly kind: 'form'; readonly view: ModalView };
 
 const refusal = (words: string): Outcome => ({ kind: 'answer', shown: refused(words), page: 0 });
@@ -47,8 +47,12 @@ async function outcomeOf(desk: Desk, who: Who, press: Press, pressed: Pressed): 
       const reply = await desk.house.move({ id: updateId(pressed), who, move: name, fields: args });
       return { kind: 'answer', shown: { reply, look: null }, page: 0 };
     }
-    case 'page':
-      return { kind: 'answer', shown: await takeLook(desk, who, press.look), page: press.page };
+    case 'page': {
+      const shown = await takeLook(desk, who, press.look);
+      // Pages of a private message and of a view are parted differently, so each goes on where it stands.
+      const where = pressed.body.view ? {} : { inChannel: true as const };
+      return { kind: 'answer', shown, page: press.page, ...where };
+    }
     case 'fill': {
       const { reply, look } = await takeLook(desk, who, press.look);
       const form = formsOf(reply.messages)[press.form];
@@ -63,6 +67,7 @@ async function outcomeOf(desk: Desk, who: Who, press: Press, pressed: Pressed): 
         kind: 'answer',
         shown: await bind(desk, who, { ...slackerOf(pressed.body), room }, press),
         page: 0,
+        inChannel: true,
       };
     }
     default:
@@ -100,11 +105,11 @@ async function show(desk: Desk, pressed: Pressed, outcome: Outcome): Promise<voi
     return;
   }
   const { shown, page } = outcome;
-  const short =
-    shown.presses !== undefined || (!inView && shown.look === null && shown.reply.messages.length === 0);
+  const nothingToRead = shown.look === null && shown.reply.messages.length === 0;
+  const short = outcome.inChannel === true || (!inView && nothingToRead);
   const privately: Private = privateAnswer(shown, page);
   if (!short && (await showView(desk, pressed, viewOf(shown, page)))) return;
-  await respondWith(desk, pressed.respond, privately, shown.presses !== undefined && wasPrivate(pressed));
+  await respondWith(desk, pressed.respond, privately, outcome.inChannel === true && wasPrivate(pressed));
 }
 
 /** Answers a press: what it does is kept before it is acknowledged; where keeping failed it isn't, and Slack shows so. */

@@ -49,12 +49,10 @@ export function sections(prose: Prose): readonly RichTextBlock[] {
 /** Words of a text or a person, set apart; `by` stands beneath them. */
 export function quotes(text: string, by: string | null): readonly RichTextBlock[] {
   return [
-    ...rows([{ text }]).map(
-      (row): RichTextBlock => ({
-        type: 'rich_text',
-        elements: [{ type: 'rich_text_quote', elements: [...row] }],
-      }),
-    ),
+    ...rows([{ text }]).map((row): RichTextBlock => ({
+      type: 'rich_text',
+      elements: [{ type: 'rich_text_quote', elements: [...row] }],
+    })),
     ...(by === null ? [] : sections([{ text: `— ${by}`, strong: true }])),
   ];
 }

@@ -33,6 +33,38 @@ export function withPerson(state: ClassState, id: PersonId, change: (person: Per
   return person ? { ...state, people: { ...state.people, [id]: change(person) } } : state;
 }
 
+/** Records of posts that a running replay has to itself: it writes into them, and nobody else sees them meanwhile. */
+const owned = new WeakSet<object>();
+
+/** Runs a replay with a record of posts of its own, since copying thousands of posts for each event would take minutes. */
+export function withOwnPosts(state: ClassState, run: (state: ClassState) => ClassState): ClassState {
+  const after = run(ownPosts(state));
+  owned.delete(after.posts);
+  return after;
+}
+
+function ownPosts(state: ClassState): ClassState {
+  const posts = { ...state.posts };
+  owned.add(posts);
+  return { ...state, posts };
+}
+
+/** The posts with one of them set. */
+export function putPost(posts: ClassState['posts'], post: Post): ClassState['posts'] {
+  if (!owned.has(posts)) return { ...posts, [post.id]: post };
+  (posts as Record<PostId, Post>)[post.id] = post;
+  return posts;
+}
+
+/** The posts without those that are named; the record stays whose it was. */
+export function withoutPosts(posts: ClassState['posts'], gone: ReadonlySet<PostId>): ClassState['posts'] {
+  const kept = Object.fromEntries(
+    Object.entries(posts).filter(([id]) => !gone.has(id as PostId)),
+  ) as ClassState['posts'];
+  if (owned.has(posts)) owned.add(kept);
+  return kept;
+}
+
 /** The state with one post changed, and the list of what is pending kept true. */
 export function withPost(state: ClassState, id: PostId, change: (post: Post) => Post): ClassState {
   const before = state.posts[id];
@@ -46,7 +78,7 @@ export function withPost(state: ClassState, id: PostId, change: (post: Post) => 
       : pends
         ? [...state.pending, id]
         : state.pending.filter((other) => other !== id);
-  return { ...state, posts: { ...state.posts, [id]: post }, pending };
+  return { ...state, posts: putPost(state.posts, post), pending };
 }
 
 /** A list with an item at its end, once. */

@@ -1,6 +1,6 @@
 import type { EventOf } from '../../shared/events.js';
-import type { PersonId } from '../../shared/ids.js';
-import { withGroup, withoutItem, withPractice } from './changing.js';
+import type { GroupId, PersonId } from '../../shared/ids.js';
+import { withGroup, withoutItem, withoutPosts, withPractice } from './changing.js';
 import { pupilsOf, runningOf, type Running } from './lookup.js';
 import type { BeforeClose, ClassState, Group, Person, Practice } from './state.js';
 
@@ -93,6 +93,34 @@ function afterLeg(practice: Running, event: EventOf<'leg-ended'>): Extract<Pract
 
 /** The class after a passage was finished; the next one waits for its leg. */
 export function finishPassage(state: ClassState, event: EventOf<'passage-finished'>): ClassState {
+  return letOldPostsGo(finish(state, event), event.group);
+}
+
+/** Passages of a group whose posts the state still holds; of older ones the evidence table keeps the levels. Ours. */
+const passagesHeld = 12;
+
+/** Drops posts of passages long finished, except what still waits for somebody. */
+function letOldPostsGo(state: ClassState, id: GroupId): ClassState {
+  const finished = state.groups[id]?.finished ?? [];
+  const recent = new Set(finished.slice(-passagesHeld).map(({ passage }) => passage));
+  const old = finished.map(({ passage }) => passage).filter((passage) => !recent.has(passage));
+  const keys = old
+    .map((passage) => `${id}/${passage}`)
+    .filter((key) => (state.postsOf[key]?.length ?? 0) > 0);
+  if (keys.length === 0) return state;
+  const gone = new Set(
+    keys.flatMap((key) => state.postsOf[key] ?? []).filter((post) => !state.pending.includes(post)),
+  );
+  const postsOf = Object.fromEntries(
+    Object.entries(state.postsOf).map(([key, posts]) => [
+      key,
+      keys.includes(key) ? posts.filter((post) => !gone.has(post)) : posts,
+    ]),
+  );
+  return { ...state, posts: withoutPosts(state.posts, gone), postsOf };
+}
+
+function finish(state: ClassState, event: EventOf<'passage-finished'>): ClassState {
   return withGroup(state, event.group, (group) => {
     const running = runningOf(group.practice);
     const { next } = event;

@@ -1,7 +1,7 @@
 import type { EventOf, HoldReason, PostAudience } from '../../shared/events.js';
 import type { GroupId, PostId } from '../../shared/ids.js';
 import type { Instant } from '../../shared/time.js';
-import { withGroup, withItem, withPost, withSegment } from './changing.js';
+import { putPost, withGroup, withItem, withPost, withSegment } from './changing.js';
 import type { ClassState, Post, PostStage } from './state.js';
 
 type PostChange = EventOf<
@@ -134,7 +134,7 @@ function addPost(state: ClassState, post: Post): ClassState {
   const there: readonly PostId[] = state.postsOf[place] ?? [];
   return {
     ...state,
-    posts: { ...state.posts, [post.id]: post },
+    posts: putPost(state.posts, post),
     postsOf: { ...state.postsOf, [place]: [...there, post.id] },
   };
 }

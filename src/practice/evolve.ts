@@ -1,5 +1,6 @@
 import type { ClassEvent } from '../../shared/events.js';
 import type { ClassId } from '../../shared/ids.js';
+import { withOwnPosts } from './changing.js';
 import { emptyState } from './empty-state.js';
 import { evolveAlarms } from './evolve-alarms.js';
 import { evolveClass } from './evolve-class.js';
@@ -20,9 +21,11 @@ export function evolve(state: ClassState, event: ClassEvent): ClassState {
 
 /** The class after all its events, in order. */
 export function replay(classId: ClassId, events: Iterable<ClassEvent>): ClassState {
-  let state = emptyState(classId);
-  for (const event of events) state = evolve(state, event);
-  return state;
+  return withOwnPosts(emptyState(classId), (empty) => {
+    let state = empty;
+    for (const event of events) state = evolve(state, event);
+    return state;
+  });
 }
 
 function change(state: ClassState, event: ClassEvent): ClassState {

@@ -1,4 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
+import { replay } from '../../src/practice/evolve.js';
 import { day, hour, makeClass, monday, startClass, weekday, type Played } from './playing.js';
 
 /** Everybody does their share of the open segment; the leader last. */
@@ -227,5 +228,24 @@ describe('rule 10: late', () => {
       late: true,
     });
     expect(hour).toBeGreaterThan(0);
+  });
+
+  it('lets posts of passages long finished go from the state, and nothing else', () => {
+    const played = startClass({ segments: 1 });
+    const first = played.post('Finch', 'clarify', 'Rocks.', { word: 'Stones' }).id;
+    for (let nth = 1; nth <= 13; nth += 1) {
+      played.staff({
+        type: 'set-passage',
+        passage: played.addPassage(1, `Text ${nth}`),
+        group: played.groupId,
+      });
+      played.staff({ type: 'close-segment', group: played.groupId });
+      expect(played.state.posts[first] !== undefined).toBe(nth <= 12);
+      if (played.group.practice.phase === 'waiting') played.until(played.group.practice.opensAt);
+      played.post('Finch', 'clarify', 'Rocks.', { word: 'Stones' });
+    }
+    expect(Object.keys(played.state.posts)).toHaveLength(13);
+    expect(played.evidence.size).toBe(14);
+    expect(replay(played.state.id, played.events)).toEqual(played.state);
   });
 });

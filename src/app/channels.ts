@@ -9,6 +9,7 @@ import type { Config } from './config.js';
 import type { OpenHouse } from './house.js';
 import type { School } from './school.js';
 import { startSender } from './sender.js';
+import { parseCommand } from './typed-command.js';
 
 type Guest = (request: Request) => Promise<Response>;
 
@@ -23,6 +24,12 @@ const makers: readonly Maker[] = [
     if (discord === null) return null;
     const { discordChannel } = await import('../channels/discord/discord.js');
     return discordChannel({ ...discord, log, slashCommands });
+  },
+  async ({ slack }, { log }) => {
+    if (slack === null) return null;
+    const { slackChannel } = await import('../channels/slack/slack.js');
+    const now = (): number => Date.now();
+    return slackChannel({ ...slack, log, slashCommands, readCommand: parseCommand, now });
   },
 ];
 

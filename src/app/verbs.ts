@@ -17,6 +17,7 @@ export const verbs: Readonly<Record<string, () => Promise<{ readonly verb: Verb 
   backup: () => import('./verbs/backup.js'),
   restore: () => import('./verbs/restore.js'),
   doctor: () => import('./verbs/doctor.js'),
+  manifest: () => import('./verbs/manifest.js'),
   readme: () => import('./verbs/readme.js'),
 };
 

@@ -2,7 +2,8 @@ import { slashCommands } from '../../commands/all.js';
 import type { Channel, House } from '../../shared/channel.js';
 import { parseCommand } from '../../src/app/typed-command.js';
 import type { SlackOptions } from '../../src/channels/slack/options.js';
-import { slackChannel, slackPath } from '../../src/channels/slack/slack.js';
+import { slackPath } from '../../src/channels/slack/slack-path.js';
+import { slackChannel } from '../../src/channels/slack/slack.js';
 import { SlackStandIn } from './slack-stand-in.js';
 
 /** The channel open over a house and the stand-in; `logged` is all that was logged, as one text. */

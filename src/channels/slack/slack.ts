@@ -8,12 +8,10 @@ import { onPress } from './desk/on-press.js';
 import { onSubmit } from './desk/on-submit.js';
 import { checkOptions, type SlackOptions } from './options.js';
 import { guestReceiver, type GuestReceiver } from './receiver.js';
+import { slackPath } from './slack-path.js';
 import { openSocket, type Socket } from './socket.js';
 import { openVerifier } from './verify.js';
 import { clientOptions, openClient, quietLogger } from './web.js';
-
-/** Where Slack's requests arrive. */
-export const slackPath = '/slack/events';
 
 type Handler = (request: Request) => Promise<Response>;
 

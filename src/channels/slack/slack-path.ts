@@ -1,0 +1,2 @@
+/** Where Slack's requests arrive. */
+export const slackPath = '/slack/events';

@@ -31,12 +31,8 @@ export function discordChannel(
   const { log } = options;
   const rest = restForAnswers(options);
   const own = { user: null as string | null, application: options.applicationId };
-  const sender = openSender(
-    restForMessages(options),
-    log,
-    () => Date.now(),
-    () => own.user,
-  );
+  const now = (): number => desk?.house.now() ?? Date.now();
+  const sender = openSender(restForMessages(options), log, now, () => own.user);
   /** Interactions that were read lately: delivered again, they are neither done nor answered twice. */
   const seen = openMemory<Promise<Answer>>(2000, 900_000, () => Date.now());
   let desk: Desk | null = null;

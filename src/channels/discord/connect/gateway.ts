@@ -48,6 +48,25 @@ function openClient(options: DiscordOptions): Client {
   });
 }
 
+/**
+ * Interactions are read by this channel alone, and a packet that the library can't read is left out: it would be thrown
+ * where nobody can catch it, and end the process.
+ */
+function guard(client: Client, { log }: DiscordOptions): void {
+  const ws = client.ws as unknown as { handlePacket?: (packet: unknown, shard: unknown) => unknown };
+  const handle = ws.handlePacket?.bind(ws);
+  if (handle === undefined) return;
+  ws.handlePacket = (packet, shard) => {
+    if ((packet as Packet | undefined)?.t === 'INTERACTION_CREATE') return true;
+    try {
+      return handle(packet, shard);
+    } catch (why) {
+      log.warn({ code: failureCode(why) }, 'a packet of Discord could not be read');
+      return false;
+    }
+  };
+}
+
 interface Packet {
   readonly t?: string | null;
   readonly d?: unknown;
@@ -91,6 +110,7 @@ export function openGateway(options: DiscordOptions, ears: GatewayEars): Gateway
     if (stopped) return;
     const fresh = openClient(options);
     listen(fresh, options, ears);
+    guard(fresh, options);
     client = fresh;
     try {
       await fresh.login(options.token);

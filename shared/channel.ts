@@ -34,6 +34,8 @@ export interface Update {
 export interface Reply {
   readonly done: boolean;
   readonly messages: readonly Message[];
+  /** Of a refusal: the whole error, for programs and logs of a rehearsal; a pupil's message holds only what to do now. */
+  readonly why?: string;
 }
 
 /** A stored message of a feed; `seq` grows. A withdrawn one is left out. */

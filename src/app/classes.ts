@@ -1,7 +1,5 @@
-import type { ClassEvent } from '../../shared/events.js';
 import type { ClassId } from '../../shared/ids.js';
-import { evolve } from '../practice/evolve.js';
-import { emptyState } from '../practice/empty-state.js';
+import { replay } from '../practice/evolve.js';
 import type { ClassState } from '../practice/state.js';
 import type { Store } from '../store/store.js';
 
@@ -15,13 +13,6 @@ export interface Classes {
   keep(classId: ClassId, state: ClassState): void;
   /** Forgets a class, so that it is read again. */
   drop(classId: ClassId): void;
-}
-
-/** Replays events onto an empty class. */
-export function rebuild(classId: ClassId, events: readonly ClassEvent[]): ClassState {
-  let state = emptyState(classId);
-  for (const event of events) state = evolve(state, event);
-  return state;
 }
 
 /** Opens the classes of a store; at most `most` stay in memory, the longest unused go first. */
@@ -43,7 +34,7 @@ export function openClasses(store: Store, most = 200): Classes {
         keep(classId, known);
         return known;
       }
-      const state = rebuild(classId, await store.events(classId));
+      const state = replay(classId, await store.events(classId));
       if (state.made) keep(classId, state);
       return state;
     },

@@ -62,9 +62,16 @@ export function note(person: PersonId, text: string): Message {
   };
 }
 
-/** A refusal as a reply: nothing changed. */
-export function refusalReply(by: Actor, message: string, remedy: string): Reply {
-  return { done: false, messages: [note(whoOf(by) ?? ('' as PersonId), `${message}. ${remedy}`)] };
+/** A refusal as a reply: nothing changed. A pupil is told what to do now and no more, since the rest is for grown-ups. */
+export function refusalReply(by: Actor, message: string, remedy: string, toPupil = false): Reply {
+  const why = `${message}. ${remedy}`;
+  return { done: false, messages: [note(whoOf(by) ?? ('' as PersonId), toPupil ? remedy : why)], why };
+}
+
+/** Whether somebody who acts is a pupil of the class. */
+export function isPupil(state: ClassState, by: Actor): boolean {
+  const person = whoOf(by);
+  return person !== undefined && state.people[person]?.role === 'pupil';
 }
 
 function whoOf(by: Actor): PersonId | undefined {
@@ -95,7 +102,12 @@ export async function handle(tools: HandleTools, act: Act, updateId: string | nu
       const state = await classes.load(act.classId);
       const decision = decide(state, act, { judges: tools.judges, calendar: tools.calendar });
       if ('refusal' in decision) {
-        const reply = refusalReply(act.by, decision.refusal.message, decision.refusal.remedy);
+        const reply = refusalReply(
+          act.by,
+          decision.refusal.message,
+          decision.refusal.remedy,
+          isPupil(state, act.by),
+        );
         if (updateId !== null)
           await store.keepReply(act.classId, updateId, JSON.stringify(reply), act.at, whoOf(act.by));
         return reply;

@@ -18,7 +18,7 @@ import type { ShownMessage, Store } from '../store/store.js';
 import { openClasses, type Classes } from './classes.js';
 import { whenWords } from './calendar.js';
 import { openDoors, type Doors } from './doors.js';
-import { handle, note, refusalReply, type Done, type HandleTools } from './handle.js';
+import { handle, isPupil, note, refusalReply, type Done, type HandleTools } from './handle.js';
 import type { Log } from './log.js';
 import { fieldsOf, findAction, suggestionsFor } from './typed-command.js';
 import { openWriter } from './writer.js';
@@ -100,8 +100,9 @@ export function openHouse(deps: HouseDeps): OpenHouse {
     try {
       move = readMove(update.move, update.fields);
     } catch (why) {
-      if (why instanceof Fault) return refusalReply(update.who.person, why.message, why.remedy);
-      throw why;
+      if (!(why instanceof Fault)) throw why;
+      const state = await classes.load(update.who.classId);
+      return refusalReply(update.who.person, why.message, why.remedy, isPupil(state, update.who.person));
     }
     return act(
       {

@@ -170,7 +170,7 @@ class Run {
     this.#updates += 1;
     const reply = await this.#house.act({ classId, by, at: this.#now(), move }, `rehearsed-${this.#updates}`);
     await this.settle();
-    return { done: reply.done, why: reply.messages.map(({ summary }) => summary).join(' ') };
+    return { done: reply.done, why: reply.why ?? '' };
   }
 
   async #must(by: PersonId | 'founder', move: Move): Promise<ClassState> {

@@ -150,7 +150,7 @@ describe('For you', () => {
     const words = ownWords([message!]);
     expect(allWords([message!])).toContain('boats come home');
     expect(words).toContain('If you wait, it goes out on day 3.');
-    for (const label of ['Make it better', 'Post it', 'Leave it out']) expect(words).toContain(label);
+    for (const label of ['Make it better', 'Send it', 'Leave it']) expect(words).toContain(label);
   });
 
   it('holds what was sent back with the note', async () => {

@@ -90,7 +90,7 @@ export class PlainBrowser {
       const to = /action="([^"]*)"/u.exec(form)?.[1] ?? '';
       if (!to.startsWith(action)) continue;
       const fields = new URLSearchParams(
-        [...form.matchAll(hidden)].map(([, name, value]) => [name ?? '', value ?? '']),
+        [...form.matchAll(hidden)].map(([, name, value]): [string, string] => [name ?? '', value ?? '']),
       );
       return { action: to, fields };
     }

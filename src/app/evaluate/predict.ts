@@ -26,9 +26,9 @@ function segmentsOf(passage: string): readonly string[] {
 }
 
 /** Share of a prediction's content words that stand in the segment: what a plain word count knows. */
-function wordShare(text: string, segment: string, { analyse }: JudgingTools): number {
-  const content = analyse(text).tokens.filter((token) => token.content);
-  const { stems } = analyse(segment);
+function wordShare(text: string, segment: string, tools: JudgingTools): number {
+  const content = tools.analyse(text).tokens.filter((token) => token.content);
+  const { stems } = tools.analyse(segment);
   return content.filter(({ stem }) => stems.has(stem)).length / Math.max(1, content.length);
 }
 

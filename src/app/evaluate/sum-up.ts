@@ -52,7 +52,7 @@ interface StoryQuestion {
 
 /** A reader's question with its answer speaks of one part of a story, as a sum-up does: held against that part and against another part of the same story. */
 function topicRow(dir: string, tools: JudgingTools): Row {
-  const { lexicon, analyse } = tools;
+  const { lexicon } = tools;
   const cases = storyCases(dir);
   const scores: number[] = [];
   const shares: number[] = [];
@@ -63,7 +63,7 @@ function topicRow(dir: string, tools: JudgingTools): Row {
       [own, 1],
       [other, 0],
     ] as const) {
-      const [about, post] = [analyse(segment), analyse(text)];
+      const [about, post] = [tools.analyse(segment), tools.analyse(text)];
       const source = sourceOf(about, lexicon);
       const keys = keysAgainst(post, source, lexicon);
       const copied = copiedFrom(post, keys, about, about);

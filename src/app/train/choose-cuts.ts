@@ -1,9 +1,7 @@
 import { confusion, kappa, macroF1 } from '../evaluate/measures.js';
 
-/** Share of questions that must be decided. */
-const decided = 0.62;
-/** What "inferential" must reach, with a little to spare. */
-const precision = 0.72;
+/** Share of questions that must be decided, with a little to spare. */
+const decided = 0.61;
 
 /** The chance above which calling a case 1 gives the best macro-F1. */
 export function bestCut(chances: readonly number[], labels: readonly number[]): number {
@@ -22,27 +20,21 @@ export function bestCut(chances: readonly number[], labels: readonly number[]): 
   return best.cut;
 }
 
-/** The band of the unsure: `high` is the lowest at which the called ones are right often enough; `low` decides enough of the rest, and more where kappa gains. */
+/** The band of the unsure that leaves enough questions decided and gives the best kappa over those. */
 export function bandFor(
   chances: readonly number[],
   labels: readonly number[],
 ): { readonly low: number; readonly high: number } {
-  let high = 0.9;
-  for (let at = 0.9; at >= 0.3; at -= 0.005) {
-    const called = chances.flatMap((p, i) => (p > at ? [labels[i]!] : []));
-    const right = called.reduce((sum, label) => sum + label, 0) / Math.max(1, called.length);
-    if (called.length < 20 || right >= precision) high = at;
-  }
-  const above = chances.filter((p) => p > high).length;
-  const sorted = chances.filter((p) => p <= high).sort((a, b) => a - b);
-  const needed = Math.min(sorted.length - 1, Math.max(0, Math.ceil(decided * chances.length) - above));
-  const least = sorted[needed] ?? high;
-  let best = { low: least, score: -1 };
-  for (let low = least; low < Math.min(high, least + 0.15); low += 0.005) {
+  const sorted = [...chances].sort((a, b) => a - b);
+  let best = { low: 0.5, high: 0.5, score: -1 };
+  for (let high = 0.3; high < 0.9; high += 0.01) {
+    const above = sorted.filter((p) => p > high).length;
+    const low = sorted[Math.max(0, Math.ceil(decided * sorted.length) - above)] ?? 0;
+    if (low > high) continue;
     const score = kappaOutside(chances, labels, low, high) ?? 0;
-    if (score > best.score) best = { low, score };
+    if (score > best.score) best = { low, high, score };
   }
-  return { low: round(best.low), high: round(high) };
+  return { low: round(best.low), high: round(best.high) };
 }
 
 /** Kappa over the cases that are decided. */

@@ -1,6 +1,6 @@
 import { chanceOf, logOdds, type Logistic } from '../../judging/logistic.js';
 import { answeredFeatures } from '../../judging/question-answered.js';
-import { questionFeatures, withApart, type Features } from '../../judging/question-features.js';
+import { questionFeatures, type Features } from '../../judging/question-features.js';
 import { generalFeatures } from '../../judging/question-general.js';
 import { eitherOf } from '../../judging/question-odds.js';
 import { locate, type Locator } from '../../judging/question-locator.js';
@@ -10,12 +10,12 @@ import type { JudgingTools } from '../../judging/tools.js';
 import { bandFor, bestCut } from './choose-cuts.js';
 import { clauseTable, fitLocator, type ClauseTable } from './fit-locator.js';
 import { fitGeneral, type GeneralCase } from './fit-general.js';
-import { fitTable } from './fit-table.js';
+import { fitTable, type TableOptions } from './fit-table.js';
 import type { OwnQuestion } from './own-questions.js';
 import type { LabelledQuestion } from './question-data.js';
 
 /** Ridges, chosen on folds of the training stories. */
-const aloneRidge = 500;
+const aloneRidge = 100;
 const answeredRidge = 30;
 const parts = 2;
 
@@ -59,7 +59,7 @@ export function fitQuestion(
   const features = questions.map((_, i) => (use(i) ? featuresOf(table, i, others[part(i)]!) : {}));
   const counts = (i: number): number => (use(i) ? 1 : 0);
   const alone = fitTable(features, labels, { ridge: aloneRidge, use: counts });
-  const storyOdds = oddsUnseen(features, labels, aloneRidge, table, use);
+  const storyOdds = oddsUnseen(features, labels, { ridge: aloneRidge }, table, use);
   const stories = questions.flatMap(({ inferential }, i): GeneralCase[] =>
     use(i) ? [{ features: generalFeatures(views[i]!, storyOdds[i]!, tools), inferential, own: null }] : [],
   );
@@ -73,7 +73,7 @@ export function fitQuestion(
   const answered = questions.map(({ answer }, i) =>
     use(i) ? answeredFeatures(views[i]!, answer, unseen[i]!, tools) : {},
   );
-  const answeredOdds = oddsUnseen(answered, labels, answeredRidge, table, use);
+  const answeredOdds = oddsUnseen(answered, labels, { ridge: answeredRidge }, table, use);
   return {
     locator,
     alone,
@@ -91,40 +91,33 @@ function ownCases(
 ): readonly GeneralCase[] {
   return own.map((question) => {
     const view = viewQuestion(question.text, question.segment, tools);
-    const odds = logOdds(alone, questionFeatures(view, locate(view, locator)), view.wording.opening);
+    const odds = logOdds(alone, questionFeatures(view, locate(view, locator), tools));
     const inferential =
       question.relationship === 'on my own' || question.relationship === 'author and me' ? 1 : 0;
     return { features: generalFeatures(view, odds, tools), inferential, own: question };
   });
 }
 
-/** Log odds where the kinds' own features are given by name. */
-function flatOdds({ bias, weights }: Logistic, features: Features): number {
-  let sum = bias;
-  for (const name in weights) sum += weights[name]![0] * ((features[name] ?? 0) - weights[name]![1]);
-  return sum;
-}
-
 /** Features of question `i` as a locator sees it. */
-export function featuresOf({ views }: QuestionTable, i: number, locator: Locator): Features {
+export function featuresOf({ views, tools }: QuestionTable, i: number, locator: Locator): Features {
   const view = views[i]!;
-  return withApart(questionFeatures(view, locate(view, locator)), view.wording.opening);
+  return questionFeatures(view, locate(view, locator), tools);
 }
 
 /** Log odds of each used question by a model that has not seen its story. */
 function oddsUnseen(
   features: readonly Features[],
   labels: readonly number[],
-  ridge: number,
+  options: TableOptions,
   { story }: QuestionTable,
   use: (i: number) => boolean,
 ): readonly number[] {
   const folds = 4;
   const fold = (i: number): number => Math.floor(story[i]! / parts) % folds;
   const models = Array.from({ length: folds }, (_, f) =>
-    fitTable(features, labels, { ridge, use: (i) => (use(i) && fold(i) !== f ? 1 : 0) }),
+    fitTable(features, labels, { ...options, use: (i) => (use(i) && fold(i) !== f ? 1 : 0) }),
   );
-  return features.map((row, i) => (use(i) ? flatOdds(models[fold(i)]!, row) : 0));
+  return features.map((row, i) => (use(i) ? logOdds(models[fold(i)]!, row) : 0));
 }
 
 function cutsOf(odds: readonly number[], labels: readonly number[], use: (i: number) => boolean) {

@@ -53,22 +53,23 @@ function randomMeanings(at: number, rows: readonly WordRow[]): readonly string[]
 /** Reads the meanings of a data folder with their features. */
 export function readMeanings(
   dir: string,
-  { lexicon, analyse }: JudgingTools,
+  tools: JudgingTools,
   progress: (share: number) => void = () => undefined,
 ): readonly LabelledMeaning[] {
   const rows = readLines<WordRow>(dir, 'meanings.dev.jsonl');
   return rows.flatMap((row, at) => {
     progress(at / rows.length);
-    const context = analyse(row.context)
+    const context = tools
+      .analyse(row.context)
       .tokens.filter(({ content }) => content)
       .map(({ lower }) => lower);
-    const word = hardWord(row.target.toLowerCase(), context, lexicon);
+    const word = hardWord(row.target.toLowerCase(), context, tools.lexicon);
     const label = (text: string, score: number, random: boolean): LabelledMeaning => ({
       word: at,
       text,
       score,
       random,
-      features: meaningFeatures(word, wordsOfMeaning(text), lexicon),
+      features: meaningFeatures(word, wordsOfMeaning(text), tools.lexicon),
     });
     return [
       ...row.meanings.map(({ text, score }) => label(text, score, false)),

@@ -20,6 +20,11 @@ export interface CopiedRun {
 }
 
 const band = 2;
+/** Distances within a band, the nearest first. */
+const nearby = Array.from({ length: band }, (_, n) => [-n - 1, n + 1]).reduce(
+  (all, pair) => [...all, ...pair],
+  [0],
+);
 const shortest = { words: 6, contentWords: 3 };
 /** How a run's score moves with a word; a run ends once it has lost `drop` since its best word. */
 const score = { content: 1, small: 0.5, otherContent: -1.2, otherSmall: -0.5, drop: 3 };
@@ -69,7 +74,7 @@ function bandAround(
   let first = length;
   let last = -1;
   let found = 0;
-  for (const off of [0, -1, 1, -2, 2]) {
+  for (const off of nearby) {
     for (const text of matches.get(centre + off) ?? []) {
       if (at[text] !== -1) continue;
       at[text] = text + centre + off - length;

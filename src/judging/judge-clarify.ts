@@ -70,13 +70,13 @@ function matchesGiven(
   clue: Clue | null,
   input: ClarifyInput,
   segment: Analysis,
-  { lexicon, analyse }: JudgingTools,
+  tools: JudgingTools,
 ): boolean {
   if (!meaning || side === 'against') return false;
-  const given = input.meaning?.trim() ? analyse(input.meaning).tokens : null;
-  if (given && sameMeaning(meaning.tokens, given, lexicon)) return true;
+  const given = input.meaning?.trim() ? tools.analyse(input.meaning).tokens : null;
+  if (given && sameMeaning(meaning.tokens, given, tools.lexicon)) return true;
   const defines = clue !== null && (clue.kind === 'definition' || clue.kind === 'synonym');
-  return defines && sameMeaning(meaning.tokens, clueTokens(segment, clue), lexicon);
+  return defines && sameMeaning(meaning.tokens, clueTokens(segment, clue), tools.lexicon);
 }
 
 /** Whether the text points at words of the segment around the hard place. */
@@ -103,10 +103,10 @@ function pointsAtText(
 
 /** Judges a clarifying try: the place found, the kind of trouble, the fix-up used, and how well a proposed meaning fits. */
 export function judgeClarify(input: ClarifyInput, tools: JudgingTools): ClarifyJudgement {
-  const { lexicon, analyse } = tools;
-  const segment = analyse(input.segment);
-  const text = analyse(input.text);
-  const named = analyse(input.word);
+  const { lexicon } = tools;
+  const segment = tools.analyse(input.segment);
+  const text = tools.analyse(input.text);
+  const named = tools.analyse(input.word);
   const plain = plainOf(input.text);
   const none =
     saysNothing(plain) ||

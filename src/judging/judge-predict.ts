@@ -13,10 +13,11 @@ const rules = 1;
 const half = 0.5;
 
 /** Judges a prediction: does it look ahead, does it rest on the text so far, and, once there is a next part, does that hold it. */
-export function judgePredict(input: PredictInput, { lexicon, analyse }: JudgingTools): PredictJudgement {
-  const segment = analyse(input.segment);
-  const text = analyse(input.text);
-  const next = input.next === undefined || input.next.trim() === '' ? null : analyse(input.next);
+export function judgePredict(input: PredictInput, tools: JudgingTools): PredictJudgement {
+  const { lexicon } = tools;
+  const segment = tools.analyse(input.segment);
+  const text = tools.analyse(input.text);
+  const next = input.next === undefined || input.next.trim() === '' ? null : tools.analyse(input.next);
   const reading = readPrediction(text, segment, lexicon);
   const features = predictionFeatures(reading);
   const grounded = reading.words.length === 0 ? 0 : groundedChance(features);

@@ -1,4 +1,4 @@
-import type { JudgeInput, Reason, SumUpJudgement } from '../../shared/judgements.js';
+import type { JudgeInput, SumUpJudgement } from '../../shared/judgements.js';
 import type { Analysis } from '../text/analysis.js';
 import { copiedFrom, type Copied } from './copied.js';
 import { deniesOtherwise } from './sum-up-denial.js';
@@ -30,10 +30,11 @@ function copiedFromPeers(
 }
 
 /** Judges a sum-up of a segment: topic, copying, coverage, gist, and the content and wording that people would see in it. */
-export function judgeSumUp(input: SumUpInput, { lexicon, analyse }: JudgingTools): SumUpJudgement {
-  const segment = analyse(input.segment);
-  const text = analyse(input.text);
-  const gist = input.gist === undefined || input.gist.trim() === '' ? null : analyse(input.gist);
+export function judgeSumUp(input: SumUpInput, tools: JudgingTools): SumUpJudgement {
+  const { lexicon } = tools;
+  const segment = tools.analyse(input.segment);
+  const text = tools.analyse(input.text);
+  const gist = input.gist === undefined || input.gist.trim() === '' ? null : tools.analyse(input.gist);
   const source = sourceOf(segment, lexicon);
   const keys = keysAgainst(text, source, lexicon);
   const copied = copiedFrom(text, keys, segment, segment);
@@ -46,7 +47,13 @@ export function judgeSumUp(input: SumUpInput, { lexicon, analyse }: JudgingTools
     coverage: coverage(new Set(keys), source.keyTerms),
     copied: copied.share,
     onTopic: onTopic(reading, lexicon),
-    copiedFromPeers: copiedFromPeers(text, keys, segment, copied, (input.peers ?? []).map(analyse)),
+    copiedFromPeers: copiedFromPeers(
+      text,
+      keys,
+      segment,
+      copied,
+      (input.peers ?? []).map((peer) => tools.analyse(peer)),
+    ),
     gist: gist === null ? null : gistOverlap(text, gist, lexicon),
   };
   const { level, rule } = sumUpLevel({

@@ -26,7 +26,7 @@ interface LevelRule {
 /** Near copy from half of the words on, moderate below a fifth (Keck 2006, from memory). */
 export const copiedLines = { most: 0.5, some: 0.2 };
 /** Below this a sum-up speaks of something else; from the sum-ups of another passage, of which 1 in 200 lies above. */
-export const offTopicBelow = 0.3;
+export const offTopicBelow = 0.25;
 /** Lengths after common practice, no source: a segment's gist takes ten to twenty words, a whole passage's a third at most. */
 const lengths = { least: 5, gist: 30, third: 0.35, sentences: 3, retold: 0.6, retoldFrom: 40 };
 const gistLines = { met: 0.45, missed: 0.12, coverage: 0.3 };

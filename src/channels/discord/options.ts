@@ -18,6 +18,8 @@ export interface DiscordOptions {
   readonly api: string | null;
   readonly log: DiscordLog;
   readonly slashCommands: readonly SlashCommand[];
+  /** How long a request to Discord may take, in milliseconds; ten seconds if left out. */
+  readonly patience?: number;
   /** What slash commands are called in other languages: locale to name, by command or "command action". */
   readonly localNames?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }

@@ -17,12 +17,14 @@ export function restForMessages(options: DiscordOptions): REST {
   return new REST({
     ...restAddress(options),
     retries: 0,
-    timeout: 10_000,
+    timeout: options.patience ?? 10_000,
     rejectOnRateLimit: () => true,
   }).setToken(options.token);
 }
 
 /** For answers to interactions and for what is asked at the start; 5xx are tried again at once. */
 export function restForAnswers(options: DiscordOptions): REST {
-  return new REST({ ...restAddress(options), retries: 2, timeout: 10_000 }).setToken(options.token);
+  return new REST({ ...restAddress(options), retries: 2, timeout: options.patience ?? 10_000 }).setToken(
+    options.token,
+  );
 }

@@ -26,7 +26,7 @@ const catalogue = {
   working: pupil('Working on it …'),
   'not kept': pupil('That did not work just now, and nothing was kept. Please try again.'),
   'too old': pupil('This button is from an earlier time. Open your page and go on from there.'),
-  'form too late': pupil('The form came too late. Please press or type it again.'),
+  'form too late': pupil('The form could not be opened. Please press or type it again.'),
   'cannot read file': pupil(
     'The file could not be read. Send a .txt or .md file of at most 256 KB, as UTF-8.',
   ),

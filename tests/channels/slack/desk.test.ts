@@ -185,7 +185,7 @@ describe('A slash command', () => {
   it('with a form whose trigger has died says so', async () => {
     there.slack.triggersDie = true;
     await plover.command('/roster goal person:Wren');
-    expect(plover.note).toContain('came too late');
+    expect(plover.note).toContain('could not be opened');
   });
 });
 

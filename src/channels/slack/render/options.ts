@@ -17,8 +17,12 @@ interface OptionSource {
   readonly beside: string | null;
 }
 
-function optionOf({ value, label, beside }: OptionSource, twice: boolean): PlainTextOption {
-  const clean = plain(label).replace(/\s+/gu, ' ').trim() || '…';
+/** From so many options on, two of the same label are told apart by their number, since what stands around them would be too much for a view. */
+const manyOptions = 150;
+
+function optionOf({ value, label, beside }: OptionSource, twice: boolean, nth: number): PlainTextOption {
+  const bare = plain(label).replace(/\s+/gu, ' ').trim() || '…';
+  const clean = nth > 1 ? `${bare} (${nth})` : bare;
   const [first = '', rest = ''] =
     clean.length > limits.optionText && clean.length <= 2 * limits.optionText
       ? [
@@ -43,8 +47,14 @@ export function optionsOf(sources: readonly OptionSource[]): {
   const counts = new Map<string, number>();
   for (const { label } of sources) counts.set(label, (counts.get(label) ?? 0) + 1);
   const usable = sources.filter(({ value }) => value !== '' && value.length <= limits.optionValue);
+  const many = usable.length > manyOptions;
+  const before = new Map<string, number>();
+  const nthOf = (label: string): number => {
+    before.set(label, (before.get(label) ?? 0) + 1);
+    return many ? (before.get(label) ?? 1) : 1;
+  };
   return {
-    options: usable.map((one) => optionOf(one, (counts.get(one.label) ?? 0) > 1)),
+    options: usable.map((one) => optionOf(one, !many && (counts.get(one.label) ?? 0) > 1, nthOf(one.label))),
     whole: usable
       .map(({ label }) => plain(label).replace(/\s+/gu, ' ').trim())
       .filter((label) => label.length > 2 * limits.optionText),

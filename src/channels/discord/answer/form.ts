@@ -79,11 +79,12 @@ async function sendForm(
 
 async function formOfLook(desk: Desk, from: From, who: Who, sent: OfLook, given: Given): Promise<Answer> {
   const kept = desk.forms.find(`${from.user}|${sent.hash}`);
-  const found = kept ?? (await findForm(desk, from, who, sent.hash, sent.origin));
-  if (found === null) {
+  const found = kept ?? (await findForm(desk, from, who, sent.hash, sent.origin).catch(() => undefined));
+  if (found === null || found === undefined) {
     const lost = Object.values(given.texts).filter((text) => text !== '');
     const way = [lookButton('for you', 'for-you', true)];
-    return { show: told(`${say('too old')} ${say('you wrote')}`, way, lost) };
+    const words = say(found === null ? 'too old' : 'trouble');
+    return { show: told(`${words} ${say('you wrote')}`, way, lost) };
   }
   const before = sent.page === 0 ? {} : (desk.typed.find(`${from.user}|${sent.hash}`) ?? {});
   try {

@@ -87,11 +87,12 @@ describe.skipIf(!hasChromium)(hasChromium ? 'The whole job in the room' : skippe
     await finch.getByRole('main').getByRole('button', { name: 'Send it' }).first().click();
 
     // The answer reaches the asker's open page by itself once it is public.
-    await wren.goto(`${server.ready.url}/talk`);
+    await wren.goto(`${server.ready.url}/`);
+    expect(await wren.getByRole('main').innerText()).not.toContain('walk to the rock');
     await tutor.goto(`${server.ready.url}/waiting`);
     await tutor.getByRole('button', { name: /^Publish these \d/ }).click();
     await expect
-      .poll(() => wren.getByRole('main').innerText(), { timeout: 15_000 })
+      .poll(() => wren.getByRole('main').innerText(), { timeout: 20_000 })
       .toContain('walk to the rock');
 
     await tutor.goto(`${server.ready.url}/digest`);

@@ -20,6 +20,15 @@ function chance(seed: number): () => number {
   };
 }
 
+const pause = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
+
+/** A form that a child pressed. */
+interface Pressed {
+  readonly browser: PlainBrowser;
+  readonly form: Awaited<ReturnType<PlainBrowser['form']>>;
+  readonly text: string;
+}
+
 const kills = 20;
 
 it(`a server killed ${kills} times in the middle of a practice loses nothing that it acknowledged and says nothing twice`, async () => {
@@ -39,15 +48,16 @@ it(`a server killed ${kills} times in the middle of a practice loses nothing tha
 
   for (let round = 0; round < kills; round += 1) {
     let down = false;
-    const killing = new Promise<void>((done) => setTimeout(done, 5 + random() * 150)).then(async () => {
+    // Killed a moment after a few posts of this round were answered, so that it is in the middle of work on any machine.
+    const enough = acknowledged.size + Math.floor(random() * 5);
+    const later = random() * 30;
+    const killing = (async () => {
+      for (let waits = 0; acknowledged.size < enough && waits < 500; waits += 1) await pause(5);
+      await pause(later);
       down = true;
       await server.kill();
-    });
-    const unanswered: {
-      browser: PlainBrowser;
-      form: { action: string; fields: URLSearchParams };
-      text: string;
-    }[] = [];
+    })();
+    const unanswered = new Set<Pressed>();
     await Promise.all(
       pupils.map(async (browser, at) => {
         // Two a round, since more than forty in five minutes from one pupil are refused.
@@ -55,9 +65,10 @@ it(`a server killed ${kills} times in the middle of a practice loses nothing tha
           const text = `why does it say number ${round} ${at} ${n}`;
           try {
             const form = await browser.form('/step/question', '/move/send-draft');
-            unanswered.push({ browser, form, text });
+            const pressed = { browser, form, text };
+            unanswered.add(pressed);
             const { status } = await browser.post(form, { text });
-            unanswered.pop();
+            unanswered.delete(pressed);
             if (status === 303) acknowledged.add(text);
           } catch {
             return;

@@ -325,7 +325,7 @@ function postOf(ts: string, args: Json): StandingPost {
   return {
     ts,
     user: bot,
-    text: String(args['text'] ?? ''),
+    text: typeof args['text'] === 'string' ? args['text'] : '',
     blocks: (args['blocks'] as readonly Json[] | undefined) ?? [],
     metadata: (args['metadata'] as Json | undefined) ?? null,
   };

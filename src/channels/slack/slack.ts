@@ -1,4 +1,4 @@
-import { App, type BlockAction, type ButtonAction, type ViewSubmitAction } from '@slack/bolt';
+import { App, type BlockAction, type ViewSubmitAction } from '@slack/bolt';
 import type { Channel, House } from '../../../shared/channel.js';
 import { openSending } from './deliver.js';
 import type { Desk } from './desk/desk.js';
@@ -20,7 +20,7 @@ function listen(app: App, desk: Desk): void {
   app.action<BlockAction>({ type: 'block_actions' }, async ({ body, action, ack, respond }) => {
     // Picking in an open form is no press; what was picked comes with the form.
     if (action.type !== 'button') return ack();
-    await onPress(desk, { body, action: action as ButtonAction, ack, respond });
+    await onPress(desk, { body, action, ack, respond });
   });
   app.view<ViewSubmitAction>({ type: 'view_submission', callback_id: /.*/u }, async ({ body, view, ack }) => {
     await onSubmit(desk, { body, view, ack });

@@ -77,11 +77,10 @@ type Client = SocketModeReceiver['client'];
 
 /** A message that isn't what Slack sends would reject into nowhere and end the program; it is dropped instead. */
 function catchBadMessages(client: Client, log: SlackOptions['log']): void {
-  const read = (client as unknown as { onWebSocketMessage(data: unknown, binary: boolean): Promise<void> })
-    .onWebSocketMessage;
+  const reader = client as unknown as { onWebSocketMessage(data: unknown, binary: boolean): Promise<void> };
   client.removeAllListeners('ws_message');
   client.on('ws_message', (data: unknown, binary: boolean) => {
-    read.call(client, data, binary).catch((why: unknown) => {
+    reader.onWebSocketMessage(data, binary).catch((why: unknown) => {
       log.warn({ code: codeOf(why) }, 'a message over the socket could not be read');
     });
   });

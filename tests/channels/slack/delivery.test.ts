@@ -8,7 +8,8 @@ import { openSlack, slackOver, type OpenSlack } from '../../support/open-slack.j
 import { wordsSeen } from '../../support/slack-limits.js';
 
 channelContract('Slack', async (house) => {
-  const { slack, channel, stop } = await openSlack(house);
+  const open = await openSlack(house);
+  const { slack, channel } = open;
   return {
     channel,
     tenant: slack.team,
@@ -29,7 +30,7 @@ channelContract('Slack', async (house) => {
     },
     async stop() {
       expect(slack.breaches).toEqual([]);
-      await stop();
+      await open.stop();
     },
   };
 });

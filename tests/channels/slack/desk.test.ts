@@ -34,7 +34,7 @@ afterEach(async () => {
 
 /** Makes the next moves take this long. */
 function slow(milliseconds: number): void {
-  const { move } = house;
+  const move = house.move.bind(house);
   house.move = async (update) => {
     if (update.move !== 'visit') await new Promise((settle) => setTimeout(settle, milliseconds));
     return move(update);
@@ -161,7 +161,7 @@ describe('A slash command', () => {
   });
 
   it('that takes long is said to be worked on, never to be kept, and then answered in the same place', async () => {
-    const { command } = house;
+    const command = house.command.bind(house);
     house.command = async (...all) => {
       await new Promise((settle) => setTimeout(settle, 1800));
       return command(...all);

@@ -25,8 +25,12 @@ function pressed(
       return open(formsOf([message])[press.form]?.action);
     case 'fill here':
       return open(press.form.action);
-    default:
+    case 'page':
+    case 'bind':
+    case undefined:
       return [];
+    default:
+      return press satisfies never;
   }
 }
 

@@ -1,4 +1,4 @@
-import type { AckFn, SlackViewAction, ViewOutput, ViewResponseAction, ViewSubmitAction } from '@slack/bolt';
+import type { AckFn, ViewOutput, ViewResponseAction, ViewSubmitAction } from '@slack/bolt';
 import { createHash } from 'node:crypto';
 import type { Reply, Who } from '../../../../shared/channel.js';
 import { Fault } from '../../../../shared/fault.js';
@@ -9,7 +9,7 @@ import { codeOf, slackerOf, tried, whoIs, type Desk, type Shown } from './desk.j
 import { inTime } from './in-time.js';
 import { readFile } from './read-file.js';
 import { refilled } from './refill.js';
-import { readState, type ViewState } from './state.js';
+import { readState } from './state.js';
 
 export interface Submitted {
   readonly body: ViewSubmitAction;
@@ -27,7 +27,7 @@ function updateId({ view }: Submitted): string {
 }
 
 async function fieldsOf(desk: Desk, { view }: Submitted): Promise<Readonly<Record<string, string>>> {
-  const { fields, files } = readState(view.state.values as ViewState);
+  const { fields, files } = readState(view.state.values);
   const read: Record<string, string> = {};
   for (const [name, file] of Object.entries(files)) read[name] = await readFile(file, desk.options);
   // A file counts before what is typed into a field of the same name.
@@ -87,7 +87,7 @@ export async function onSubmit(desk: Desk, submitted: Submitted): Promise<void> 
   const { body, view, ack } = submitted;
   const { send } = unpackMemo(view.private_metadata);
   if (!send) return ack();
-  const who = await whoIs(desk, slackerOf(body as SlackViewAction));
+  const who = await whoIs(desk, slackerOf(body));
   if (!who) return ack(errors(view, say('stranger')));
   const work = perform(desk, who, send, submitted).catch((why: unknown): Shown => {
     desk.options.log.error({ code: codeOf(why), view: view.id }, 'a form was not kept');

@@ -143,6 +143,19 @@ describe('What Slack does to messages', () => {
     expect('sent' in sent && sent.sent?.split(',')).toEqual(there.slack.room('C1').posts.map(({ ts }) => ts));
   });
 
+  it('while Slack can’t be reached nothing is in doubt, and what waits is said once it can', async () => {
+    const quiet = { debug: () => undefined, warn: () => undefined, error: () => undefined };
+    const away = slackOver(there.slack, quiet, { api: 'http://127.0.0.1:9/api' });
+    await away.start(openFakeHouse());
+    expect(await away.deliver?.(saying('The tide is out.'))).toMatchObject({
+      again: expect.any(Number) as number,
+      why: expect.stringContaining('did not answer') as string,
+    });
+    expect(await deliver(saying('The tide is out.'))).toMatchObject({ sent: expect.any(String) as string });
+    expect(posts()).toHaveLength(1);
+    await away.stop();
+  });
+
   it.each([
     ['channel_not_found', 'Tie another one with /here'],
     ['is_archived', 'Unarchive it'],

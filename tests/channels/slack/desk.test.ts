@@ -336,6 +336,32 @@ describe('A form', () => {
   });
 });
 
+describe('A pupil', () => {
+  it('goes on from what is done to their page without leaving the view', async () => {
+    await wren.press('Quiet pass', await posted());
+    expect(wren.sees).toContain('It is kept');
+    expect(wren.buttons).toEqual(['My page']);
+    await wren.press('My page');
+    expect(wren.views).toHaveLength(1);
+    expect(wren.sees).not.toContain('It is kept');
+  });
+});
+
+describe('Slack in trouble', () => {
+  it.each([
+    ['token_revoked', { error: 'token_revoked' }],
+    ['500', { status: 500 }],
+    ['429', { status: 429, headers: { 'retry-after': '60' } }],
+    ['a broken connection', 'reset'],
+  ] as const)('%s: an answer that can be no view comes as a private message', async (_, fault) => {
+    const post = await posted();
+    there.slack.fail('views.open', fault);
+    await wren.press('For you', post);
+    expect(wren.views).toEqual([]);
+    expect(wren.notes).toHaveLength(1);
+  });
+});
+
 describe('A long answer', () => {
   it.each(['a private message', 'a view'])(
     'goes on page by page in %s, whole and in order',

@@ -179,6 +179,25 @@ describe.each([
     expect(people.filter(({ nickname }) => 'text' in nickname && nickname.text === 'Dunlin')).toHaveLength(1);
   });
 
+  it('a form that comes when the practice has paused is answered in itself, and what was typed stays', async () => {
+    await begin();
+    const wren = user('Wren');
+    await there.house.move({
+      id: 'look',
+      who: { classId: there.classId, person: await there.personOf('Wren') },
+      move: 'pass-prediction',
+      fields: {},
+    });
+    await wren.command('/turn');
+    await wren.press(wren.buttons.find((label) => /ask|question/iu.test(label)) ?? '');
+    await user('Plover').command('/practice pause group:Group 1', 'C2');
+    const { body } = await wren.submit({ text: 'Why do limpets go home?' });
+    expect(body).toMatchObject({ response_action: 'errors' });
+    expect(wren.views.at(-1)?.view['submit']).toBeDefined();
+    await there.sent();
+    expect(talk()).not.toContain('Why do limpets go home?');
+  });
+
   it('three of the same update do one thing, also after a restart', async () => {
     await begin();
     const tutor = user('Plover');

@@ -50,7 +50,7 @@ export function refused(text: string): Shown {
   return { reply: { done: false, messages: [messageOf(text)] }, look: null };
 }
 
-/** An answer as a view; after a move that offers nothing to press it leads back to one's own page. */
+/** An answer as a view. */
 export function viewOf(shown: Shown, page = 0): ModalView {
   return answerView(messagesOf(shown), shown.look, page);
 }

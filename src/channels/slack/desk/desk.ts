@@ -1,7 +1,10 @@
 import type { WebClient } from '@slack/web-api';
 import type { House, Reply, Who } from '../../../../shared/channel.js';
 import type { LookRef, Press } from '../press-code.js';
+import type { Message } from '../../../../shared/messages.js';
 import type { SlackOptions } from '../options.js';
+import { say } from '../words.js';
+import { look } from './look-message.js';
 
 /** What the handlers of updates work with. */
 export interface Desk {
@@ -62,6 +65,30 @@ async function visit({ house, options }: Desk, who: Who): Promise<void> {
 export async function takeLook(desk: Desk, who: Who, look: LookRef): Promise<Shown> {
   if (ownPages.includes(look.name)) await visit(desk, who);
   return { reply: await desk.house.look(who, look.name, look.args), look };
+}
+
+/** A pupil's reply that offers nothing to press gets a way back to their page, so that nobody stands before a closed door. */
+export async function withWayOn({ house }: Desk, who: Who, shown: Shown): Promise<Shown> {
+  const { done, messages } = shown.reply;
+  const offers = messages.some(({ blocks }) =>
+    blocks.some(({ type }) => type === 'choices' || type === 'form'),
+  );
+  if (!done || offers || (await house.profile(who))?.role !== 'pupil') return shown;
+  const way = look(say('my page'), 'turn');
+  const audience = { to: 'person', person: who.person } as const;
+  const kept: Message = {
+    audience,
+    summary: say('kept'),
+    blocks: [{ type: 'prose', prose: [{ text: say('kept') }] }],
+  };
+  const told = messages.length > 0 ? messages : [kept];
+  const last = told.at(-1) ?? kept;
+  const blocks =
+    last.blocks.length > 0 ? last.blocks : [{ type: 'prose', prose: [{ text: last.summary }] } as const];
+  return {
+    ...shown,
+    reply: { done, messages: [...told.slice(0, -1), { ...last, blocks: [...blocks, ...way] }] },
+  };
 }
 
 /** What went wrong, for the log: never its words. */

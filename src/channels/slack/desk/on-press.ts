@@ -14,7 +14,7 @@ import {
   viewWords,
   type Private,
 } from './answers.js';
-import { codeOf, slackerOf, takeLook, tried, whoIs, type Desk, type Shown } from './desk.js';
+import { codeOf, slackerOf, takeLook, tried, whoIs, withWayOn, type Desk, type Shown } from './desk.js';
 import { bind } from './here.js';
 import { inTime } from './in-time.js';
 
@@ -45,7 +45,7 @@ async function outcomeOf(desk: Desk, who: Who, press: Press, pressed: Pressed): 
       if (kind === 'look')
         return { kind: 'answer', shown: await takeLook(desk, who, { name, args }), page: 0 };
       const reply = await desk.house.move({ id: updateId(pressed), who, move: name, fields: args });
-      return { kind: 'answer', shown: { reply, look: null }, page: 0 };
+      return { kind: 'answer', shown: await withWayOn(desk, who, { reply, look: null }), page: 0 };
     }
     case 'page': {
       const shown = await takeLook(desk, who, press.look);

@@ -5,7 +5,7 @@ import { Fault } from '../../../../shared/fault.js';
 import { unpackMemo, type ViewMemo } from '../press-code.js';
 import { say } from '../words.js';
 import { lineOf, viewOf, viewWords } from './answers.js';
-import { codeOf, slackerOf, tried, whoIs, type Desk, type Shown } from './desk.js';
+import { codeOf, slackerOf, tried, whoIs, withWayOn, type Desk, type Shown } from './desk.js';
 import { inTime } from './in-time.js';
 import { readFile } from './read-file.js';
 import { refilled } from './refill.js';
@@ -59,8 +59,10 @@ async function perform(
   }
   const { kind, name, args } = send.action;
   const all = { ...args, ...fields };
-  if (kind === 'move')
-    return { reply: await desk.house.move({ id, who, move: name, fields: all }), look: null };
+  if (kind === 'move') {
+    const reply = await desk.house.move({ id, who, move: name, fields: all });
+    return withWayOn(desk, who, { reply, look: null });
+  }
   const reply = await desk.house.look(who, name, all);
   return { reply, look: JSON.stringify(all).length > 1000 ? null : { name, args: all } };
 }

@@ -220,6 +220,25 @@ describe('What Slack does to messages', () => {
     expect(posts().join()).toContain('Short again.');
   });
 
+  it('a post that a replacement added before the line broke is not added again', async () => {
+    const blocks = Array.from({ length: 60 }, (_, n) => proseOf(`Line ${n} ${'of the tide. '.repeat(20)}`));
+    const first = await deliver(saying('Short.'));
+    const grown = saying('', {
+      before: 'sent' in first ? first.sent : null,
+      nonce: 'r'.padEnd(25, '0'),
+      telling: { do: 'replace', key: 'k', message: messageOf(blocks) },
+    });
+    there.slack.fail('chat.postMessage', 'reset after');
+    expect(await deliver(grown)).toMatchObject({ again: expect.any(Number) as number });
+    expect(await deliver(grown)).toMatchObject({ sent: expect.any(String) as string });
+    const numbers = [
+      ...posts()
+        .join('\n')
+        .matchAll(/Line (\d+)/gu),
+    ].map((found) => Number(found[1]));
+    expect(numbers).toEqual(Array.from({ length: 60 }, (_, n) => n));
+  });
+
   it('news for one person is no message: it waits behind “For you”, which stands in the channel', async () => {
     const message = messageOf([proseOf('About your question')], {
       to: 'person',

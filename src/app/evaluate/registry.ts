@@ -3,7 +3,9 @@ import { clarifying } from './clarify.js';
 import { ownQuestions } from './own-questions.js';
 import { predictions } from './predict.js';
 import { questions } from './questions.js';
+import { reading } from './reading.js';
 import type { Evaluation } from './row.js';
+import { screening } from './screening.js';
 import { sumUps } from './sum-up.js';
 
 /** All that `evaluate` measures, in the order of its table. */
@@ -14,4 +16,6 @@ export const evaluations: readonly Evaluation[] = [
   sumUps,
   clarifying,
   predictions,
+  reading,
+  screening,
 ];

@@ -23,6 +23,7 @@ export default tseslint.config(
     rules: {
       'max-lines': 'off',
       '@typescript-eslint/require-await': 'off',
+      '@typescript-eslint/unbound-method': 'off',
     },
   },
 );

@@ -77,7 +77,7 @@ export async function makeDemoClass(school: School): Promise<ClassId> {
 
 /** The links of the invented class: made from the key, so that they stay the same at every start. Real classes' links are random and shown once. */
 export async function demoLinks(school: School, classId: ClassId, base: string): Promise<DemoLinks> {
-  const { house, store, key } = school;
+  const { house, key } = school;
   const state = await house.classes.load(classId);
   const linkOf = async (nickname: string): Promise<string> => {
     const person = personNamed(state, nickname) ?? asId<PersonId>('');

@@ -1,11 +1,11 @@
 import { randomInt } from 'node:crypto';
 import { slashCommands } from '../../commands/all.js';
-import type { FeedItem, House, Profile, Reply, TypedCommand, Update, Who } from '../../shared/channel.js';
+import type { House, Profile, Reply, TypedCommand, Update, Who } from '../../shared/channel.js';
 import { Fault } from '../../shared/fault.js';
 import { asId, type ClassId } from '../../shared/ids.js';
 import type { Judges } from '../../shared/judgements.js';
-import { isLookName, mayLook, readLook, type Look } from '../../shared/looks.js';
-import type { Audience, FieldOption, Message } from '../../shared/messages.js';
+import { isLookName, mayLook, readLook } from '../../shared/looks.js';
+import type { FieldOption, Message } from '../../shared/messages.js';
 import { readMove, type Act, type Move } from '../../shared/moves.js';
 import { wordsOf } from '../../shared/said.js';
 import type { SuggestionSource } from '../../shared/slash-command.js';
@@ -14,9 +14,10 @@ import { feedWords } from '../coaching/feed-words.js';
 import { lookAt } from '../looks/look-at.js';
 import { due } from '../practice/due.js';
 import type { Person } from '../practice/state.js';
-import type { ShownMessage, Store } from '../store/store.js';
+import type { Store } from '../store/store.js';
 import { openClasses, type Classes } from './classes.js';
 import { whenWords } from './calendar.js';
+import { readFeed } from './feed.js';
 import { openDoors, type Doors } from './doors.js';
 import { handle, isPupil, note, refusalReply, type Done, type HandleTools } from './handle.js';
 import type { Log } from './log.js';
@@ -52,23 +53,6 @@ export interface OpenHouse extends House {
   watch(seen: (classId: ClassId, done: Done) => void): () => void;
 }
 
-/** A look that was told stands in a feed as a card that opens it. */
-function lookCard(audience: Audience, { type, ...fields }: Look): Message {
-  const words = feedWords[type === 'digest' ? 'digestReady' : 'lookReady'].words;
-  const args = Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, String(value)]));
-  return {
-    audience,
-    summary: words,
-    blocks: [
-      {
-        type: 'choices',
-        prompt: words,
-        choices: [{ label: feedWords.openIt.words, action: { kind: 'look', name: type, args } }],
-      },
-    ],
-  };
-}
-
 /** Opens the house over a store. */
 export function openHouse(deps: HouseDeps): OpenHouse {
   const { store, clock, calendar } = deps;
@@ -93,7 +77,7 @@ export function openHouse(deps: HouseDeps): OpenHouse {
     return person && !person.removed ? person : null;
   };
   const act: OpenHouse['act'] = (one, updateId) =>
-    handle(tools, { seed: seed(), given: 'typed', ...one } as Act, updateId ?? null);
+    handle(tools, { seed: seed(), given: 'typed', ...one }, updateId ?? null);
 
   const moveAs = async (update: Update): Promise<Reply> => {
     let move: Move;
@@ -202,12 +186,6 @@ export function openHouse(deps: HouseDeps): OpenHouse {
     }
   };
 
-  const audiencesOf = (person: Person): readonly Audience[] => {
-    const own: Audience[] = [{ to: 'person', person: person.id }];
-    if (person.role === 'pupil') return person.group ? [...own, { to: 'channel', group: person.group }] : own;
-    return own;
-  };
-
   const house: OpenHouse = {
     classes,
     doors,
@@ -222,27 +200,9 @@ export function openHouse(deps: HouseDeps): OpenHouse {
         .filter(({ label }) => label.toLowerCase().includes(wanted))
         .slice(0, 25);
     },
-    async feed(who, after): Promise<readonly FeedItem[]> {
+    async feed(who, after) {
       const person = await personOf(who);
-      if (!person) return [];
-      const state = await classes.load(who.classId);
-      const staff: readonly Audience[] = ['tutor', 'teacher'].includes(person.role)
-        ? [
-            { to: 'staff', group: null },
-            ...Object.values(state.groups).flatMap(({ id }): Audience[] => [
-              { to: 'channel', group: id },
-              { to: 'staff', group: id },
-            ]),
-          ]
-        : [];
-      const rows: ShownMessage[] = [];
-      for (const audience of [...audiencesOf(person), ...staff])
-        rows.push(...(await store.shown(who.classId, audience, after, 200)));
-      const items: FeedItem[] = [];
-      for (const { seq, key, at, message, look } of rows.sort((a, b) => a.seq - b.seq)) {
-        items.push({ seq, key, at, message: look === null ? message : lookCard(message.audience, look) });
-      }
-      return items;
+      return person ? readFeed(store, await classes.load(who.classId), person, after) : [];
     },
     listen(who, changed) {
       const seen = (classId: ClassId): void => {

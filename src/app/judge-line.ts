@@ -49,7 +49,9 @@ type Line = { [K in Kind]: z.infer<(typeof shapes)[K]> }[Kind];
 
 /** Drops keys whose value is undefined, which exact optional types ask for. */
 function present<T extends object>(value: T): T {
-  return Object.fromEntries(Object.entries(value).filter(([, one]) => one !== undefined)) as T;
+  const kept: Partial<T> = { ...value };
+  for (const [name, one] of Object.entries(value)) if (one === undefined) delete kept[name as keyof T];
+  return kept as T;
 }
 
 function readLine(value: unknown): Line | string {
@@ -61,7 +63,7 @@ function readLine(value: unknown): Line | string {
     return `Cannot judge this line, expected kind to be one of ${Object.keys(shapes).join(', ')}`;
   }
   const read = shapes[kind as Kind].safeParse(value);
-  if (read.success) return present(read.data) as Line;
+  if (read.success) return present<Line>(read.data);
   const issue = read.error.issues[0];
   const at = issue?.path.join('.') ?? '';
   return `Cannot judge this line, ${at === '' ? 'wrong shape' : `wrong ${at}`}: ${issue?.message ?? 'unknown'}`;

@@ -35,13 +35,16 @@ export function startTicker(
     if (stopped) return;
     const due = await store.nextDue().catch(() => null);
     const wait = due === null ? longest : Math.max(200, Math.min(longest, due - clock.now()));
-    timer = setTimeout(() => (running = next()), wait);
+    timer = setTimeout(go, wait);
   };
-  running = next();
+  const go = (): void => {
+    running = next();
+  };
+  go();
   const wake = house.watch(() => {
     if (timer === null || stopped) return;
     clearTimeout(timer);
-    timer = setTimeout(() => (running = next()), 200);
+    timer = setTimeout(go, 200);
   });
   return {
     async stop() {

@@ -8,7 +8,7 @@ export const verb: Verb = {
   name: 'train',
   usage: 'train --data DIR',
   words: 'learns the judges’ weights anew from labelled data; same data, same weights',
-  run(args, io) {
+  run(args) {
     const { values } = parseArgs({ args: [...args], options: { data: { type: 'string' } } });
     if (values.data === undefined)
       throw new Fault('usage', 'Cannot train, expected --data', `Use: ${verb.usage}`);

@@ -9,5 +9,6 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    expect: { poll: { timeout: 20_000 } },
   },
 });

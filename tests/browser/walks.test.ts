@@ -313,7 +313,7 @@ if (!hasChromium) {
       await comeIn(page, room.url, 'WREN-2345-67');
       await page.goto(`${room.url}/step/clarify`);
       await page.locator('.tap').getByRole('button', { name: 'Read to me' }).click();
-      await expect.poll(() => page.evaluate<unknown[]>('window.spoken'), { timeout: 15_000 }).toHaveLength(5);
+      await expect.poll(() => page.evaluate<unknown[]>('window.spoken'), { timeout: 40_000 }).toHaveLength(5);
     });
 
     test('is not offered where every voice would send the words out, or where there is none', async () => {

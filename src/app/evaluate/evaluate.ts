@@ -26,10 +26,10 @@ export async function runEvaluate(
 ): Promise<number> {
   const rows: Row[] = [];
   const started = performance.now();
-  for (const [k, { name, run }] of evaluations.entries()) {
-    const show = (share: number): void => void err(bar((k + share) / evaluations.length, name));
+  for (const [k, evaluation] of evaluations.entries()) {
+    const show = (share: number): void => void err(bar((k + share) / evaluations.length, evaluation.name));
     show(0);
-    rows.push(...(await run(data, show)));
+    rows.push(...(await evaluation.run(data, show)));
   }
   err(`${bar(1, 'done')}\n${Math.round((performance.now() - started) / 1000)} s\n`);
   await out(json ? `${JSON.stringify({ rows })}\n` : tableOf(rows));

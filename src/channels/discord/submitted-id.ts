@@ -42,7 +42,7 @@ export const codeModal = 'j';
 
 /** Reads a modal's id; null for what is none of ours. */
 export function readSubmitted(id: string): Submitted | null {
-  const [head, first = '', second = '', third = '', ...rest] = id.split('|');
+  const [head = '', first = '', second = '', third = '', ...rest] = id.split('|');
   switch (head) {
     case 's':
       return {

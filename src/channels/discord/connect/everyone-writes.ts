@@ -6,7 +6,7 @@ interface Role {
 }
 interface Overwrite {
   readonly id: string;
-  readonly type: number;
+  readonly type: OverwriteType;
   readonly allow: string;
   readonly deny: string;
 }

@@ -136,5 +136,5 @@ const handlers: { readonly [T in Block['type']]: Handler<T> } = {
 /** A block as pieces; `origin` is the look whose answer it stands in, null in a message that was told. */
 export function piecesOf(block: Block, origin: Action | null): readonly Piece[] {
   const handle = handlers[block.type] as Handler<Block['type']>;
-  return handle(block as never, origin);
+  return handle(block, origin);
 }

@@ -2,6 +2,7 @@ import { createServer } from 'node:net';
 import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
 import type { ClassState } from '../../practice/state.js';
+import type { Store } from '../../store/store.js';
 import { loadEnvFile, settings, type Config } from '../config.js';
 import type { Io, Verb } from '../io.js';
 import { configFor, openSchool } from '../school.js';
@@ -74,6 +75,24 @@ function classFindings(state: ClassState): Finding[] {
     'has the number that a worried child can call.',
     'has no alarm number: set it with /class set setting:alarm number.',
   );
+  return found;
+}
+
+/** Messages at which a place of a platform has stopped; each needs a person. */
+async function stuckFindings(
+  store: Pick<Store, 'stuck'>,
+  classes: readonly ClassState[],
+): Promise<Finding[]> {
+  const found: Finding[] = [];
+  for (const { id, name } of classes) {
+    for (const { place, why } of await store.stuck(id)) {
+      found.push(
+        mend(
+          `${name}: a message to ${place.channel} is stuck: ${why} Mend that, then use /here there again.`,
+        ),
+      );
+    }
+  }
   return found;
 }
 

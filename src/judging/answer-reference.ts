@@ -1,5 +1,6 @@
 import { contradiction, negates, opposed } from './answer-negation.js';
 import { raritySum, shareOf, type StemView } from './answer-view.js';
+import { cosine, vectorOf } from './meaning-vectors.js';
 import type { Features } from './question-features.js';
 import type { JudgingTools } from './tools.js';
 
@@ -11,7 +12,7 @@ export function referenceFeatures(
   tools: JudgingTools,
 ): Features {
   const asked = question.rarities;
-  const related = relatedStems(answer, reference, tools);
+  const { synonyms: related, near, antonyms } = kinOf(answer, reference, tools);
   const said = (stem: string): boolean => answer.rarities.has(stem);
   const meant = (stem: string): boolean => said(stem) || related.has(stem);
   const all = raritySum(reference, () => true);
@@ -37,6 +38,22 @@ export function referenceFeatures(
     balance: shareOf(2 * recall * precision, recall + precision),
     'fresh recall': freshRecall,
     'fresh meant': shareOf(meantFresh, fresh, recall),
+    'fresh near': shareOf(
+      raritySum(reference, (stem) => !asked.has(stem) && (meant(stem) || near.has(stem))),
+      fresh,
+      recall,
+    ),
+    antonyms,
+    order: orderKept(answer.keys, reference),
+    'fresh terms': Math.min(12, [...reference.rarities.keys()].filter((stem) => !asked.has(stem)).length),
+    'fresh count said': Math.min(
+      6,
+      [...reference.rarities.keys()].filter((stem) => !asked.has(stem) && meant(stem)).length,
+    ),
+    'asks why': /\bwhy\b/i.test(question.analysis.text) ? 1 : 0,
+    'asks to explain': /\b(explain|describe|how)\b/i.test(question.analysis.text) ? 1 : 0,
+    'asks to choose': /\bor\b|\bwhich\b/i.test(question.analysis.text) ? 1 : 0,
+    ...leanings(answer, reference, asked, tools),
     'fresh precision': shareOf(rightFresh, ownFresh),
     'fresh said': saidFresh,
     'nothing fresh said': saidFresh === 0 && fresh > 0 ? 1 : 0,
@@ -67,17 +84,73 @@ export function referenceFeatures(
   };
 }
 
-/** Stems of the reference that the answer says by a synonym. */
-function relatedStems(answer: StemView, reference: StemView, { lexicon }: JudgingTools): ReadonlySet<string> {
-  const found = new Set<string>();
-  const own = answer.analysis.tokens.filter(({ content }) => content);
-  const others = new Set(own.flatMap(({ lower }) => lexicon.synonyms(lower)));
-  for (const token of reference.analysis.tokens) {
-    if (!token.content) continue;
-    if (others.has(token.lower) || lexicon.bases(token.lower).some((base) => others.has(base)))
-      found.add(token.stem);
+/** How near the answer's words are in use to the reference's, by word vectors: opposites are near too, so this only helps. */
+function leanings(
+  answer: StemView,
+  reference: StemView,
+  asked: ReadonlyMap<string, number>,
+  { lexicon }: JudgingTools,
+): Features {
+  const vectors = ({ analysis, rarities, keys }: StemView) =>
+    analysis.tokens.flatMap(({ lower, content }, i) => {
+      const vector = content ? vectorOf(lower, lexicon) : null;
+      return vector ? [{ stem: keys[i]!, vector, rarity: rarities.get(keys[i]!) ?? 0 }] : [];
+    });
+  const said = vectors(answer);
+  const wanted = vectors(reference);
+  const lean = (from: typeof said, to: typeof said): number => {
+    let sum = 0;
+    let total = 0;
+    for (const { stem, vector, rarity } of from) {
+      if (asked.has(stem)) continue;
+      total += rarity;
+      let nearest = 0;
+      for (const other of to)
+        nearest = Math.max(nearest, other.stem === stem ? 1 : cosine(vector, other.vector));
+      sum += rarity * nearest;
+    }
+    return shareOf(sum, total);
+  };
+  return {
+    'reference leaned to': lean(wanted, said),
+    'answer leans': lean(said, wanted),
+  };
+}
+
+interface Kin {
+  /** Stems of the reference that the answer says by a synonym. */
+  readonly synonyms: ReadonlySet<string>;
+  /** Stems of the reference for which the answer has a broader word, a narrower one or one of its meaning. */
+  readonly near: ReadonlySet<string>;
+  /** 1 where the answer has an opposite of a word of the reference that it does not have itself. */
+  readonly antonyms: number;
+}
+
+/** How the answer's other words are related to the reference's. */
+function kinOf(answer: StemView, reference: StemView, { lexicon }: JudgingTools): Kin {
+  const own = answer.analysis.tokens.filter(({ content, stem }) => content && !reference.rarities.has(stem));
+  const synonyms = new Set(own.flatMap(({ lower }) => lexicon.synonyms(lower)));
+  const broader = new Set(own.flatMap(({ lower }) => lexicon.hypernyms(lower)));
+  const opposite = new Set(own.flatMap(({ lower }) => lexicon.antonyms(lower)));
+  const written = new Set(own.flatMap(({ lower }) => lexicon.bases(lower)));
+  const found = { synonyms: new Set<string>(), near: new Set<string>(), antonyms: 0 };
+  for (const { content, lower, stem } of reference.analysis.tokens) {
+    if (!content || answer.rarities.has(stem)) continue;
+    const bases = [lower, ...lexicon.bases(lower)];
+    if (bases.some((base) => synonyms.has(base))) found.synonyms.add(stem);
+    if (bases.some((base) => broader.has(base))) found.near.add(stem);
+    if (lexicon.hypernyms(lower).some((word) => written.has(word))) found.near.add(stem);
+    if (lexicon.glossWords(lower).some((word) => written.has(word))) found.near.add(stem);
+    if (bases.some((base) => opposite.has(base))) found.antonyms = 1;
   }
   return found;
+}
+
+/** Share of neighbouring shared words that come in the reference's order, 0..1; a half where fewer than two are shared. */
+function orderKept(keys: readonly string[], reference: StemView): number {
+  const places = keys.filter((key) => reference.rarities.has(key)).map((key) => reference.keys.indexOf(key));
+  if (places.length < 2) return 0.5;
+  return places.slice(1).filter((place, i) => place >= places[i]!).length / (places.length - 1);
 }
 
 function pairsOf(keys: readonly string[]): ReadonlySet<string> {

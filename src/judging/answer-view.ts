@@ -1,8 +1,8 @@
 import type { Analysis } from '../text/analysis.js';
 import { meantWord } from '../text/similar.js';
 import { isStopWord } from '../text/stop-words.js';
-import { stemOf } from '../text/stem.js';
 import { polarityOf, type Polarity } from './answer-negation.js';
+import { rootOf } from './root.js';
 import { rarityOf } from './question-view.js';
 import type { JudgingTools } from './tools.js';
 
@@ -31,7 +31,7 @@ export function viewStems(text: string, against: Analysis | null, tools: Judging
       tools.lexicon.knows(token.lower) ||
       !/\p{L}/u.test(token.lower);
     const lower = known ? token.lower : meantWord(token, against, tools.lexicon);
-    const stem = known ? token.stem : stemOf(lower);
+    const stem = rootOf(lower, tools.lexicon);
     const content = known ? token.content : !isStopWord(lower);
     if (content) rarities.set(stem, rarityOf(lower, tools.lexicon));
     else if (telling.test(lower) && lower.length > 1) rarities.set(stem, 0.25);

@@ -39,7 +39,8 @@ export function judgeAnswer(input: Input, tools: JudgingTools, shared = referenc
   const answer = viewStems(input.text, analysis, tools);
   const evidence = evidenceFor(question, answer, questionModel.locator);
   const turned =
-    contradiction(answer.polarity, polarityOf(analysis)) ?? turnedQuestion(question, answer, tools);
+    contradiction(answer.polarity, polarityOf(analysis, question.segment.roots)) ??
+    turnedQuestion(question, answer, tools);
   const references = (input.reference ?? []).filter((reference) => reference.trim() !== '');
   const { fits: raw, cuts } =
     references.length > 0

@@ -1,7 +1,8 @@
 import type { JudgeInput, QuestionJudgement, Reason } from '../../shared/judgements.js';
 import type { Relationship } from '../../shared/strategies.js';
 import type { Analysis } from '../text/analysis.js';
-import { copiedFrom, keyOf, type Copied } from './copied.js';
+import { stemOf } from '../text/stem.js';
+import { copiedFrom, type Copied } from './copied.js';
 import { asksBy } from './question-asks.js';
 import { signals } from './question-general.js';
 import { questionLevel } from './question-level.js';
@@ -24,11 +25,11 @@ export function judgeQuestion(input: Input, tools: JudgingTools, model = questio
   const view = viewQuestion(input.text, input.segment, tools);
   const asks = asksBy(input.text, view.wording) !== null;
   const chances = questionChances(view, input.answer, model, tools);
-  if (!asks) return nothingAsked(chances, view);
+  if (!asks) return nothingAsked(chances, view, tools);
   const cuts = chances.answered ? model.answeredCuts : model.general.cuts;
   const value = labelFor(chances.inferential, cuts);
   const relationship = relationshipOf(chances, cuts);
-  const copied = copiedIn(view, view.segment.analysis);
+  const copied = copiedIn(view, view.segment.analysis, tools);
   const onTopic = topicOf(view);
   const level = questionLevel({
     isQuestion: true,
@@ -63,7 +64,7 @@ export function judgeQuestion(input: Input, tools: JudgingTools, model = questio
   };
 }
 
-function nothingAsked(chances: QuestionChances, view: QuestionView): QuestionJudgement {
+function nothingAsked(chances: QuestionChances, view: QuestionView, tools: JudgingTools): QuestionJudgement {
   return {
     kind: 'question',
     level: 0,
@@ -76,7 +77,7 @@ function nothingAsked(chances: QuestionChances, view: QuestionView): QuestionJud
       onTopic: topicOf(view),
       mainIdea: 0,
       answerable: 0,
-      copied: copiedIn(view, view.segment.analysis).share,
+      copied: copiedIn(view, view.segment.analysis, tools).share,
     },
     reasons: [{ rule: 'no question', place: null }],
     version: versions.question,
@@ -105,17 +106,15 @@ const nothingCopied: Copied = { share: 0, runs: [], inRun: [] };
 /** Fewer shared words than these make no run that counts, so that the closer look is spared. */
 const leastShared = { words: 6, content: 3 };
 
-function copiedIn(view: QuestionView, source: Analysis): Copied {
+function copiedIn(view: QuestionView, source: Analysis, tools: JudgingTools): Copied {
   const { words } = view.wording;
-  const shared = words.filter(({ stem }) => viewSegment(source).stems.has(stem));
+  const shared = words.filter(({ stem }) => viewSegment(source, tools).stems.has(stem));
   if (
     shared.length < leastShared.words ||
     shared.filter(({ content }) => content).length < leastShared.content
   )
     return nothingCopied;
-  const keys = words.map(({ token, content, stem, lower }) =>
-    token.content === content ? keyOf({ ...token, stem, lower }) : stem,
-  );
+  const keys = words.map(({ token, lower }) => (token.content ? stemOf(lower) : lower));
   return copiedFrom(view.question, keys, source, view.segment.analysis);
 }
 
@@ -135,7 +134,7 @@ function copiedReasons(
         },
       ]
     : [];
-  const most = Math.max(0, ...peers.map((peer) => copiedIn(view, tools.analyse(peer)).share));
+  const most = Math.max(0, ...peers.map((peer) => copiedIn(view, tools.analyse(peer), tools).share));
   return most >= 0.5
     ? [...own, { rule: "like another pupil's question", place: null, figures: { copiedFromPeers: most } }]
     : own;

@@ -1,47 +1,26 @@
 import { openings, marks } from './question-form.js';
 import { cues, type Cue } from './question-cues.js';
 import { longestRun, pairShare } from './question-runs.js';
+import { nearFeatures } from './question-near.js';
+import type { JudgingTools } from './tools.js';
 import { topOf, type QuestionView } from './question-view.js';
 
 /** Numbers by name, from which a logistic model judges. */
 export type Features = Readonly<Record<string, number>>;
 
-/** Openings whose questions are answered in ways of their own, so that the other features weigh differently for them. */
-const weighedApart = [
-  'why',
-  'how feel',
-  'how',
-  'what did',
-  'what did do',
-  'what happened',
-  'what will',
-  'who',
-  'what was',
-];
-const apart = [
-  'best cover', 'cover of two', 'cover', 'missing', 'rarest missing', 'run', 'length', 'cause in best', 'because in best', 'cause after',
-  'cause before', 'so in best', 'for in best', 'purpose in best', 'for after', 'feeling in best', 'feeling after', 'feeling before', 'feelings',
-  'half covered', 'position', 'quote in best', 'future in best', 'terms', 'after', 'negation', 'will', 'want', 'when inside', 'pairs',
-  'spread', 'but before', 'but in best', 'clause', 'clauses', 'clearest',
-]; // prettier-ignore
-
 /** All features of a question on its segment; `located` is each clause's chance to hold the answer. */
-export function questionFeatures(view: QuestionView, located: readonly number[]): Features {
+export function questionFeatures(
+  view: QuestionView,
+  located: readonly number[],
+  tools: JudgingTools,
+): Features {
   const features: Record<string, number> = {};
   formFeatures(view, features);
   coverFeatures(view, features);
+  nearFeatures(view, features, tools);
   cueFeatures(view, features);
   locatedFeatures(located, features);
   return features;
-}
-
-/** The features, and beside them those that weigh differently for questions of this opening, under names of their own. */
-export function withApart(features: Features, opening: string): Features {
-  if (!weighedApart.includes(opening)) return features;
-  return {
-    ...features,
-    ...Object.fromEntries(apart.map((name) => [`${opening}: ${name}`, features[name]!])),
-  };
 }
 
 const openingNames = [...openings.map(({ name }) => name), 'other'];

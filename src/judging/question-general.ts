@@ -4,7 +4,7 @@
  * and me. Where the answer lives decides; the wording only adds to it.
  */
 import { keyTerms } from '../text/key-terms.js';
-import { stemOf } from '../text/stem.js';
+import { rootOf } from './root.js';
 import type { Analysis } from '../text/analysis.js';
 import type { FormRule } from './question-form.js';
 import type { Features } from './question-features.js';
@@ -90,7 +90,7 @@ function keyShare({ segment, terms }: QuestionView, tools: JudgingTools): number
 
 function keyWeights(segment: Analysis, { lexicon }: JudgingTools): ReadonlyMap<string, number> {
   const weights = new Map(
-    keyTerms(segment, lexicon).map(({ term, weight }) => [stemOf(term.toLowerCase()), weight]),
+    keyTerms(segment, lexicon).map(({ term, weight }) => [rootOf(term.toLowerCase(), lexicon), weight]),
   );
   keys.set(segment, weights);
   return weights;

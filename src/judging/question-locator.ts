@@ -44,7 +44,7 @@ export function clauseFacts(view: QuestionView, i: number): readonly number[] {
   for (let t = first; t < end; t++) {
     const token = analysis.tokens[t]!;
     if (feelings.has(token.lower)) feeling = 1;
-    if (token.name && !terms.some(({ word }) => word.stem === token.stem)) name = 1;
+    if (token.name && !terms.some(({ word }) => word.stem === segment.roots[t])) name = 1;
   }
   const earlier = clauses[i - 1];
   const follows = earlier?.sentence === sentence && clauseCover[i - 1]! > clauseCover[i]! ? 1 : 0;
@@ -63,7 +63,7 @@ export function clauseWords(view: QuestionView, i: number): ReadonlySet<string> 
   const words = new Set<string>();
   for (let t = first; t < end; t++) {
     const token = segment.analysis.tokens[t]!;
-    if (!token.content || !terms.some(({ word }) => word.stem === token.stem)) words.add(token.lower);
+    if (!token.content || !terms.some(({ word }) => word.stem === segment.roots[t])) words.add(token.lower);
   }
   return words;
 }

@@ -31,8 +31,8 @@ export function questionChances(
   tools: JudgingTools,
 ): QuestionChances {
   const located = locate(view, model.locator);
-  const story = questionFeatures(view, located);
-  const storyOdds = logOdds(model.alone, story, view.wording.opening);
+  const story = questionFeatures(view, located, tools);
+  const storyOdds = logOdds(model.alone, story);
   const general = generalFeatures(view, storyOdds, tools);
   const of = (name: 'own' | 'author' | 'search' | 'mainIdea' | 'answerable'): number =>
     chanceOf(logOdds(model.general[name], general));

@@ -28,7 +28,9 @@ function readGround(name: string): Ground {
   if (/feeling/.test(name)) return 'feeling';
   if (/(in best|after|before|anywhere|share)$/.test(name) && /^(cause|because|so|for|purpose)\b/.test(name))
     return 'cause';
-  if (/cover|missing|run|pairs|rarity|present|places|position|spread|at (end|start)/.test(name))
+  if (
+    /cover|missing|near|strangest|run|pairs|rarity|present|places|position|spread|at (end|start)/.test(name)
+  )
     return 'cover';
   if (/^(length|sentences|best length)$/.test(name)) return 'length';
   return 'form';
@@ -41,7 +43,7 @@ export function questionReasons(
   model: QuestionModel,
 ): readonly Reason[] {
   const byGround = new Map<Ground, number>();
-  for (const { feature, push } of pushes(model.alone, chances.story, view.wording.opening)) {
+  for (const { feature, push } of pushes(model.alone, chances.story)) {
     const ground = groundOf(feature);
     byGround.set(ground, (byGround.get(ground) ?? 0) + push);
   }

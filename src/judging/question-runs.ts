@@ -6,13 +6,13 @@ export function longestRun({ wording, segment }: QuestionView): {
   readonly content: number;
 } {
   const { words } = wording;
-  const { tokens } = segment.analysis;
+  const { roots } = segment;
   let best = { words: 0, content: 0 };
   words.forEach((word, i) => {
     for (const at of segment.stems.get(word.stem) ?? []) {
       let length = 0;
       let content = 0;
-      while (i + length < words.length && tokens[at + length]?.stem === words[i + length]!.stem) {
+      while (i + length < words.length && roots[at + length] === words[i + length]!.stem) {
         if (words[i + length]!.content) content += 1;
         length += 1;
       }
@@ -28,7 +28,7 @@ export function pairShare({ wording, segment }: QuestionView): number {
   if (words.length < 2) return 0;
   const pairs = words.slice(1).filter((word, i) => {
     const before = segment.stems.get(words[i]!.stem) ?? [];
-    return before.some((at) => segment.analysis.tokens[at + 1]?.stem === word.stem);
+    return before.some((at) => segment.roots[at + 1] === word.stem);
   });
   return pairs.length / (words.length - 1);
 }

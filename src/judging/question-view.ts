@@ -56,7 +56,7 @@ export function rarityOf(lower: string, lexicon: Lexicon): number {
 /** Lays a question beside its segment. */
 export function viewQuestion(text: string, segmentText: string, tools: JudgingTools): QuestionView {
   const question = tools.analyse(text);
-  const segment = viewSegment(tools.analyse(segmentText));
+  const segment = viewSegment(tools.analyse(segmentText), tools);
   const wording = readWording(question, segment.analysis, tools);
   const terms = termsOf(wording, segment, tools.lexicon);
   const total = terms.reduce((sum, { rarity }) => sum + rarity, 0) || 1;

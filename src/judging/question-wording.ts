@@ -1,6 +1,5 @@
 import { meantWord } from '../text/similar.js';
-import { isStopWord } from '../text/stop-words.js';
-import { stemOf } from '../text/stem.js';
+import { rootOf } from './root.js';
 import type { Analysis, Token } from '../text/analysis.js';
 import type { JudgingTools } from './tools.js';
 import { marks, openings } from './question-form.js';
@@ -49,6 +48,21 @@ const startsWith: readonly { readonly pattern: RegExp; readonly as: string; read
 const preamble =
   /^((and|so|but|ok|um|well|my question is|(from|in|according to) (the|this) (article|text|story|passage|part)) )+/;
 
+/** Words that only hold a question together; fewer than the passage's stop words, for a question is short. */
+const small = new Set(
+  (
+    'a an the and or but if of at by for with about to from up down in out on off over under again then once here there all ' +
+    'any both each few more most other some such no nor not only own same so than too very can will just should now i me my ' +
+    'we our you your u he him his she her hers it its they them their what which who whom whose this that these those am is are ' +
+    'was were be been being have has had having do does did doing done would could might must may shall because as until while ' +
+    'into through during before after above below between against why how when where also upon us im thing things something'
+  ).split(' '),
+);
+
+function tells(lower: string): boolean {
+  return /\p{L}{2}/u.test(lower) && !small.has(lower) && !lower.includes("n't");
+}
+
 /** Reads the wording of a question against the segment, whose words are the likeliest meaning of a misspelt one. */
 export function readWording(question: Analysis, segment: Analysis, tools: JudgingTools): Wording {
   const words = question.tokens.map((token) => meantBy(token, segment, tools));
@@ -71,9 +85,9 @@ function meantBy(token: Token, segment: Analysis, tools: JudgingTools): MeantWor
   const { lower, stem, content } = token;
   const small = smallWords[lower];
   if (small !== undefined && small !== lower)
-    return { token, lower: small, stem: stemOf(small), content: false };
+    return { token, lower: small, stem: rootOf(small, tools.lexicon), content: false };
   if (segment.stems.has(stem) || tools.lexicon.knows(lower) || token.name || !/\p{L}/u.test(lower))
-    return { token, lower, stem, content };
+    return { token, lower, stem: rootOf(lower, tools.lexicon), content: content || tells(lower) };
   const meant = meantWord(token, segment, tools.lexicon);
-  return { token, lower: meant, stem: stemOf(meant), content: !isStopWord(meant) };
+  return { token, lower: meant, stem: rootOf(meant, tools.lexicon), content: tells(meant) };
 }

@@ -1,5 +1,7 @@
 import type { Analysis } from '../text/analysis.js';
 import { clausesOf, type Clause } from './clauses.js';
+import { rootOf } from './root.js';
+import type { JudgingTools } from './tools.js';
 import { cues, feelings, type Cue } from './question-cues.js';
 
 /** What a segment offers to any question about it, worked out once. */
@@ -10,9 +12,11 @@ export interface SegmentView {
   readonly sentences: readonly SentenceView[];
   /** Index of the clause of each token. */
   readonly clauseOf: readonly number[];
-  /** Where each stem stands, function words too. */
+  /** Root of each token. */
+  readonly roots: readonly string[];
+  /** Where each root stands, function words too. */
   readonly stems: ReadonlyMap<string, readonly number[]>;
-  /** Stems of names. */
+  /** Roots of names. */
   readonly names: ReadonlySet<string>;
 }
 
@@ -26,35 +30,39 @@ export interface SentenceView {
 const views = new WeakMap<Analysis, SegmentView>();
 
 /** The view of a segment; the same analysis is viewed once. */
-export function viewSegment(analysis: Analysis): SegmentView {
+export function viewSegment(analysis: Analysis, { lexicon }: JudgingTools): SegmentView {
   const known = views.get(analysis);
   if (known) return known;
   const clauses = clausesOf(analysis);
   const stems = new Map<string, number[]>();
-  analysis.tokens.forEach(({ stem }, i) => {
+  const roots = analysis.tokens.map(({ lower }) => rootOf(lower, lexicon));
+  roots.forEach((stem, i) => {
     const at = stems.get(stem);
     if (at) at.push(i);
     else stems.set(stem, [i]);
   });
   const clauseOf = clauses.flatMap(({ first, end }, i) => new Array<number>(end - first).fill(i));
-  const names = new Set(analysis.tokens.filter(({ name }) => name).map(({ stem }) => stem));
-  const view = { analysis, clauses, sentences: sentencesOf(analysis), clauseOf, stems, names };
+  const names = new Set(analysis.tokens.flatMap(({ name }, i) => (name ? [roots[i]!] : [])));
+  const view = { analysis, clauses, roots, sentences: sentencesOf(analysis, roots), clauseOf, stems, names };
   views.set(analysis, view);
   return view;
 }
 
-function sentencesOf({ text, sentences, tokens }: Analysis): readonly SentenceView[] {
+function sentencesOf(
+  { text, sentences, tokens }: Analysis,
+  roots: readonly string[],
+): readonly SentenceView[] {
   const views = sentences.map(({ start, end }) => ({
     words: 0,
     feelings: 0,
     names: new Set<string>(),
     cues: cuesIn(text.slice(start, end).toLowerCase()),
   }));
-  for (const { sentence, lower, name, stem } of tokens) {
+  for (const [i, { sentence, lower, name }] of tokens.entries()) {
     const view = views[sentence]!;
     view.words += 1;
     if (feelings.has(lower)) view.feelings += 1;
-    if (name) view.names.add(stem);
+    if (name) view.names.add(roots[i]!);
   }
   return views;
 }

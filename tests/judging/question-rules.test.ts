@@ -163,8 +163,14 @@ describe('the answer decides', () => {
     expect(answered.value).toBe('literal');
   });
   it('an answer that the text nowhere says makes it inferential', () => {
-    const answered = ask('how did siskin feel when she saw the boats', { answer: 'proud' });
+    const question = 'why do you think siskin wanted to help the boats';
+    const answered = ask(question, { answer: 'she was kind and knew people at sea could get hurt' });
     expect(answered.value).toBe('inferential');
+  });
+  it('one word that the text nowhere says is too little to be sure', () => {
+    const answered = ask('how did siskin feel when she saw the boats', { answer: 'proud' });
+    expect(answered.value).toBe('unsure');
+    expect(answered.measures.inferential).toBeGreaterThan(0.5);
   });
 });
 

@@ -7,6 +7,7 @@ import {
   wordShare,
   type Locator,
 } from '../../judging/question-locator.js';
+import { viewStems } from '../../judging/answer-view.js';
 import type { QuestionView } from '../../judging/question-view.js';
 import type { JudgingTools } from '../../judging/tools.js';
 import { fitLogistic } from './fit-logistic.js';
@@ -88,7 +89,7 @@ export function fitLocator(table: ClauseTable, use: (question: number) => boolea
 /** The clause that holds most of the answer's own words, its sentence's cover breaking ties; -1 where none holds any. */
 function answerClause(view: QuestionView, answer: string, tools: JudgingTools): number {
   const asked = new Set(view.terms.map(({ word }) => word.stem));
-  const all = [...tools.analyse(answer).stems.keys()];
+  const all = [...viewStems(answer, view.segment.analysis, tools).rarities.keys()];
   const fresh = all.filter((stem) => !asked.has(stem));
   const stems = fresh.length > 0 ? fresh : all;
   const held = new Array<number>(view.segment.clauses.length).fill(0);

@@ -16,7 +16,7 @@ import type { LabelledQuestion } from './question-data.js';
 
 /** Ridges, chosen on folds of the training stories. */
 const aloneRidge = 100;
-const answeredRidge = 30;
+const answeredRidge = 3;
 const parts = 2;
 
 /** Labelled questions laid beside their sections, once for all fits. */

@@ -1,3 +1,8 @@
+/*
+ * Tried on answers to questions never seen (AUC): words of the reference .714; letters shared .708; this model without
+ * word knowledge .761, with WordNet's relations .768, with word vectors .769; boosted trees on the same .759. Within one
+ * question it is .805: what is missing is how hard a question is, which a judge of one answer can't know.
+ */
 import { contradiction, negates, opposed } from './answer-negation.js';
 import { raritySum, shareOf, type StemView } from './answer-view.js';
 import { cosine, vectorOf } from './meaning-vectors.js';

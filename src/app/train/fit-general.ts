@@ -10,8 +10,9 @@ export interface GeneralCase {
   readonly own: OwnQuestion | null;
 }
 
-/** One of our own questions counts as so many story questions; more gains nothing on passages left out and costs on stories. */
+/** One of our own questions counts as so many story questions. With passages of the open half left out in turn, 1, 2, 3 and 6 gave kappa .41, .45, .45 and .47, and .841, .841, .840 and .836 AUC on stories. */
 const ownCounts = 2;
+/** Between 3 and 100 nothing changed on passages left out. */
 const ridge = { own: 10, author: 20, search: 20, mainIdea: 20, answerable: 20 };
 
 type GeneralFits = Readonly<Record<keyof typeof ridge, Logistic>>;

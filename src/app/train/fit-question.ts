@@ -14,7 +14,7 @@ import { fitTable, type TableOptions } from './fit-table.js';
 import type { OwnQuestion } from './own-questions.js';
 import type { LabelledQuestion } from './question-data.js';
 
-/** Ridges, chosen on folds of the training stories. */
+/** Ridges: among 33, 100 and 330 alone, and 1 and 33 with an answer, the folds by story hardly differ. */
 const aloneRidge = 100;
 const answeredRidge = 3;
 const parts = 2;

@@ -24,6 +24,9 @@ export default tseslint.config(
       'max-lines': 'off',
       '@typescript-eslint/require-await': 'off',
       '@typescript-eslint/unbound-method': 'off',
+      '@typescript-eslint/no-base-to-string': 'off',
+      '@typescript-eslint/no-unnecessary-type-assertion': 'off',
+      '@typescript-eslint/switch-exhaustiveness-check': 'off',
     },
   },
 );

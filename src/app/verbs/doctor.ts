@@ -110,6 +110,7 @@ async function folderFindings(config: Config): Promise<Finding[]> {
       return [
         fine(`The data folder ${config.data} can be used. ${count}`),
         ...classes.flatMap(classFindings),
+        ...(await stuckFindings(school.store, classes)),
       ];
     } finally {
       await school.store.close();

@@ -23,10 +23,6 @@ export default tseslint.config(
     rules: {
       'max-lines': 'off',
       '@typescript-eslint/require-await': 'off',
-      '@typescript-eslint/unbound-method': 'off',
-      '@typescript-eslint/no-base-to-string': 'off',
-      '@typescript-eslint/no-unnecessary-type-assertion': 'off',
-      '@typescript-eslint/switch-exhaustiveness-check': 'off',
     },
   },
 );

@@ -167,7 +167,7 @@ export function rendererContract(name: string, renderer: RendererUnderContract):
     it('carries more choices than fit, each once', () => {
       const choices = Array.from({ length: 130 }, (_, n) => ({
         label: `Choice ${n}`,
-        action: { kind: 'move', name: 'post-draft', args: { post: `a${n}` } } as Action,
+        action: { kind: 'move', name: 'post-draft', args: { post: `a${n}` } },
       }));
       const message = messageOf([choicesOf('Which?', choices)]);
       expect(pressed(rendered(message), message).map(({ action }) => action)).toEqual(

@@ -94,7 +94,7 @@ export function openGatewayStandIn(server: Server, facts: GatewayFacts): StandIn
       if (live === socket) live = null;
     });
     socket.on('message', (raw) => {
-      const packet = JSON.parse(String(raw)) as Packet;
+      const packet = JSON.parse((raw as Buffer).toString('utf8')) as Packet;
       if (packet.op === 1 && !isDeaf) send(socket, { op: 11 });
       if (packet.op === 2) identify(socket, packet.d as { token?: string });
       if (packet.op === 6) resume(socket, packet.d as { session_id?: string; seq?: number });

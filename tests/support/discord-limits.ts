@@ -116,6 +116,7 @@ function partFaults(part: Part): readonly string[] {
     case 21:
       faults.push(...optionFaults(part, 2, 10));
       break;
+    case undefined:
     default:
       faults.push(`unknown part ${String(part.type)}`);
   }

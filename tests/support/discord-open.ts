@@ -10,7 +10,7 @@ export interface OpenDiscord {
   readonly channel: ReturnType<typeof discordChannel>;
   readonly standIn: DiscordStandIn;
   readonly logged: () => string;
-  stop(): Promise<void>;
+  readonly stop: () => Promise<void>;
 }
 
 export function keepLog(): { readonly log: DiscordOptions['log']; readonly logged: () => string } {

@@ -49,7 +49,7 @@ export async function seenBy(interaction: Interaction): Promise<Seen> {
     return first !== undefined && (first.type !== 5 || interaction.edits.length > 0);
   });
   const [first] = interaction.answers;
-  const payload = (interaction.edits.at(-1) ?? first?.data ?? {}) as AnyPayload;
+  const payload = interaction.edits.at(-1) ?? first?.data ?? {};
   const buttons = partsOf(payload)
     .filter(({ type }) => type === 2)
     .map(({ custom_id = '', label = '', style }) => ({ id: custom_id, label, main: style === 1 }));

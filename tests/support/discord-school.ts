@@ -31,13 +31,13 @@ export interface DiscordSchool {
   readonly group: GroupId;
   readonly people: Readonly<Record<Name, PersonId>>;
   readonly open: () => OpenDiscord;
-  as(name: Name, room?: string): DiscordPerson;
+  readonly as: (name: Name, room?: string) => DiscordPerson;
   /** Lets time pass, in milliseconds, with all that is due in it. */
-  pass(milliseconds: number): Promise<void>;
+  readonly pass: (milliseconds: number) => Promise<void>;
   /** Waits until nothing waits that can be sent. */
-  sent(): Promise<void>;
+  readonly sent: () => Promise<void>;
   /** Ends the process's part and opens it anew over the same store, as a restart does. */
-  restart(): Promise<void>;
+  readonly restart: () => Promise<void>;
   stop(): Promise<void>;
 }
 

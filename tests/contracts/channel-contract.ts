@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Channel, Delivery, House } from '../../shared/channel.js';
-import type { Action, Block, Message } from '../../shared/messages.js';
+import type { Action, Block, Choice, Message } from '../../shared/messages.js';
 import { openFakeHouse, type FakeHouse } from '../support/fake-house.js';
 import {
   audiences,
@@ -165,7 +165,7 @@ export function rendererContract(name: string, renderer: RendererUnderContract):
     });
 
     it('carries more choices than fit, each once', () => {
-      const choices = Array.from({ length: 130 }, (_, n) => ({
+      const choices = Array.from({ length: 130 }, (_, n): Choice => ({
         label: `Choice ${n}`,
         action: { kind: 'move', name: 'post-draft', args: { post: `a${n}` } },
       }));

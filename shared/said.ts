@@ -15,7 +15,13 @@ export function said(by: PersonId, text: string): Said {
   return { kind: 'said', by, text };
 }
 
-/** The words, or null where they are gone. */
-export function wordsOf(what: Said): string | null {
+/** Words that no person of the class wrote: a question that an adult kept or that the bot drew from the text. */
+export interface Seed {
+  readonly kind: 'seed';
+  readonly text: string;
+}
+
+/** The words, or null where they are gone (expired or erased). */
+export function wordsOf(what: Said | Seed): string | null {
   return 'text' in what ? what.text : null;
 }

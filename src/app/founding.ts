@@ -5,6 +5,7 @@ import type { Move } from '../../shared/moves.js';
 import { wordsOf } from '../../shared/said.js';
 import type { ClassState } from '../practice/state.js';
 import type { OpenHouse } from './house.js';
+import type { School } from './school.js';
 
 /** Makes moves for somebody one after the other and gives the state that they led to; a refusal becomes a `Fault`. */
 export async function mustMove(
@@ -65,5 +66,21 @@ export async function classNamed(
     'usage',
     `Cannot tell which class, expected one of ${names}`,
     'Use --class with its name or id.',
+  );
+}
+
+/** A class of the school and somebody in it, as a verb's options name them; `doing` is what the verb does, for the words of the `Fault` that it throws where either isn't there. */
+export async function personOfClass(
+  { house, store }: Pick<School, 'house' | 'store'>,
+  named: { readonly class: string | undefined; readonly nickname: string },
+  doing: string,
+): Promise<{ readonly state: ClassState; readonly person: PersonId }> {
+  const state = await classNamed(house, await store.classes(), named.class);
+  const person = personNamed(state, named.nickname);
+  if (person !== null) return { state, person };
+  throw new Fault(
+    'not found',
+    `Cannot ${doing}, expected a nickname of “${state.name}”`,
+    'Look at the roster.',
   );
 }

@@ -1,4 +1,5 @@
-import { readFile } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
+import { access, readFile } from 'node:fs/promises';
 import { Fault, type FaultCode } from '../../shared/fault.js';
 
 /** Where a verb writes: results only to `out`, everything else to `err`. */
@@ -62,4 +63,18 @@ export async function readTextFile(path: string): Promise<string> {
       'Save it as plain text (UTF-8) and try again.',
     );
   }
+}
+
+/** The bytes of a file, piece by piece; `Fault` with code 'disk' where it can't be read. */
+export async function bytesOf(path: string): Promise<AsyncIterable<Uint8Array>> {
+  try {
+    await access(path);
+  } catch {
+    throw new Fault(
+      'disk',
+      `Cannot read ${path}, expected a file that can be read`,
+      'Check the path and its permissions.',
+    );
+  }
+  return createReadStream(path);
 }

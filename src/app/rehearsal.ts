@@ -44,7 +44,6 @@ export interface RehearsalResult {
   readonly digest: Digest;
   /** The digest as staff read it. */
   readonly pages: readonly Message[];
-  readonly nicknames: ReadonlyMap<PersonId, string>;
 }
 
 const classId = asId<ClassId>('rehearsal');
@@ -95,7 +94,7 @@ export async function rehearse(
     const rows = await store.evidence({ classId });
     const digest = digestOf({ state, group: null, rows, at: now });
     const pages = await run.digestPages();
-    return { digest, pages, nicknames: run.nicknames };
+    return { digest, pages };
   } finally {
     await store.close();
   }
@@ -127,7 +126,6 @@ export async function rehearse(
 }
 
 class Run {
-  readonly nicknames = new Map<PersonId, string>();
   readonly #house: OpenHouse;
   readonly #ears: RehearsalEars;
   readonly #now: () => number;
@@ -206,9 +204,6 @@ class Run {
         (one) => wordsOf(one.nickname) === nickname && one.role === 'pupil',
       );
       if (person) this.#people.set(nickname, person.id);
-    }
-    for (const person of Object.values((await this.#house.classes.load(classId)).people)) {
-      this.nicknames.set(person.id, wordsOf(person.nickname) ?? 'somebody');
     }
     const { groups } = await this.#house.classes.load(classId);
     for (const strategy of strategies) {

@@ -78,3 +78,19 @@ export async function openSchool(config: Config, baseUrl: () => string): Promise
     throw why;
   }
 }
+
+/** Opens the school of a verb's `--data` (else of the environment), does one piece of work and closes it, whatever became of the work. */
+export async function inSchool<T>(
+  io: Io,
+  data: string | undefined,
+  work: (school: School) => Promise<T>,
+): Promise<T> {
+  const config = configFor(io, data);
+  const base = config.url?.replace(/\/$/, '') ?? `http://${config.host}:${config.port}`;
+  const school = await openSchool(config, () => base);
+  try {
+    return await work(school);
+  } finally {
+    await school.store.close();
+  }
+}

@@ -3,7 +3,6 @@ import { wordsOf } from '../../shared/said.js';
 import { feedback, type Feedback } from '../coaching/feedback.js';
 import { goalOf, segmentText } from '../practice/lookup.js';
 import type { Post } from '../practice/state.js';
-import { wordsOfPost } from '../progress/quoting.js';
 import { say, type Asked } from './asked.js';
 import { choice, choices, heading, list, look, move, prose, quotation } from './blocks.js';
 import { postText } from './posts-shown.js';
@@ -14,7 +13,7 @@ const lastRound = 3;
 /** What a pupil is told about a draft, in whole sentences; null for what isn't judged or whose words are gone. */
 function feedbackOn(asked: Asked, post: Post): Feedback | null {
   const judgement = post.latest ?? post.first;
-  const text = wordsOfPost(post);
+  const text = wordsOf(post.text);
   if (judgement === null || text === null) return null;
   const word = post.word === null ? null : wordsOf(post.word);
   return feedback(judgement, {

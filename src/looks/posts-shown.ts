@@ -1,5 +1,5 @@
+import { wordsOf } from '../../shared/said.js';
 import type { Block } from '../../shared/messages.js';
-import { wordsOfPost } from '../progress/quoting.js';
 import { askedWord } from '../progress/words-to-review.js';
 import type { Post } from '../practice/state.js';
 import { nameOf, say, type Asked } from './asked.js';
@@ -7,7 +7,7 @@ import { quotation } from './blocks.js';
 
 /** A post's words as children see them, with the word it is about; where the words are gone it says so. */
 export function postText(asked: Asked, post: Post): string {
-  const words = wordsOfPost(post) ?? say(asked, 'words gone');
+  const words = wordsOf(post.text) ?? say(asked, 'words gone');
   const word = askedWord(asked.state, post);
   return word === null ? words : `${word}: ${words}`;
 }

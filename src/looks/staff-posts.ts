@@ -1,9 +1,9 @@
+import { wordsOf } from '../../shared/said.js';
 import type { Block } from '../../shared/messages.js';
 import type { GroupId } from '../../shared/ids.js';
 import type { Finding } from '../../shared/judgements.js';
 import type { ClassState, Post } from '../practice/state.js';
 import { doingWords } from '../progress/doing-words.js';
-import { wordsOfPost } from '../progress/quoting.js';
 import { askedWord } from '../progress/words-to-review.js';
 import { nameOf, staff, type StaffKey } from './asked.js';
 import { quotation } from './blocks.js';
@@ -17,7 +17,7 @@ export function staffBy(state: ClassState, post: Post): string {
 
 /** A post's words for staff, with the word it is about; gone words say so. */
 export function staffText(state: ClassState, post: Post): string {
-  const words = wordsOfPost(post) ?? staff('words gone');
+  const words = wordsOf(post.text) ?? staff('words gone');
   const word = askedWord(state, post);
   return word === null ? words : `${word}: ${words}`;
 }
@@ -30,7 +30,7 @@ export function staffQuotation(state: ClassState, post: Post): Block {
 /** What a screen found, in words, with the place quoted; an alarm's place is never quoted. */
 export function findingWords(post: Post, finding: Finding): string {
   const kind = staff(`finding ${finding.kind}` as StaffKey);
-  const text = wordsOfPost(post);
+  const text = wordsOf(post.text);
   if (text === null || finding.kind === 'alarm' || finding.place.in !== 'text') return kind;
   const quoted = text.slice(finding.place.start, finding.place.end).trim();
   return quoted === '' ? kind : `${kind}: “${quoted}”`;

@@ -1,3 +1,4 @@
+import { wordsOf } from '../../shared/said.js';
 import { Fault } from '../../shared/fault.js';
 import type { PostId } from '../../shared/ids.js';
 import type { Look } from '../../shared/looks.js';
@@ -7,7 +8,6 @@ import type { SegmentReading } from '../../shared/text.js';
 import { questionStems } from '../coaching/help.js';
 import { isShown } from '../practice/lookup.js';
 import type { Post } from '../practice/state.js';
-import { wordsOfPost } from '../progress/quoting.js';
 import { answer, found, say, type Asked } from './asked.js';
 import { choice, choices, form, heading, look, move, reading } from './blocks.js';
 import { placeOf, type Where } from './place-of.js';
@@ -66,7 +66,7 @@ function helpChoice(asked: Asked, doing: Doing): readonly Block[] {
 function improve(asked: Asked, post: Post): readonly Message[] {
   const segment = segmentAt(asked, { passage: post.passage, stop: post.stop });
   const title = say(asked, 'improve title');
-  const text = wordsOfPost(post);
+  const text = wordsOf(post.text);
   const fields = stepFields(asked, post.do, segment, text === null ? {} : { text });
   const kept = fields.filter((field) => field.name !== 'word' && field.kind !== 'word');
   return [

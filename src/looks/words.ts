@@ -1,10 +1,11 @@
+import { wordsOf } from '../../shared/said.js';
 import type { PostId } from '../../shared/ids.js';
 import type { Look } from '../../shared/looks.js';
 import type { Block, Message } from '../../shared/messages.js';
 import { isShown } from '../practice/lookup.js';
 import { rowsIn } from '../progress/in-group.js';
-import { wordsOfPost } from '../progress/quoting.js';
-import { reviewDays, stumbledWords, type StumbledWord } from '../progress/words-to-review.js';
+import { reviewDays } from '../progress/review-days.js';
+import { stumbledWords, type StumbledWord } from '../progress/words-to-review.js';
 import { answer, nameOf, say, staff, type Asked } from './asked.js';
 import {
   choice,
@@ -47,7 +48,7 @@ function confirmForms(asked: Asked, { word, posts, meaning }: StumbledWord): rea
   return posts.flatMap((id) => {
     const post = asked.state.posts[id];
     if (post === undefined) return [];
-    const guess = wordsOfPost(post);
+    const guess = wordsOf(post.text);
     return [
       ...(guess === null ? [] : [quotation(guess, staffBy(asked.state, post))]),
       ...(meaning === null && guess !== null

@@ -1,5 +1,6 @@
 import type { GroupId } from '../../shared/ids.js';
 import type { MoveOf } from '../../shared/moves.js';
+import { reviewDays } from '../progress/review-days.js';
 import { openPractice } from './advance.js';
 import { actorOf, add, groupAt, refuse, timeOf, type Deciding } from './deciding.js';
 import { ownPost } from './drafts.js';
@@ -21,8 +22,6 @@ type TalkMove = MoveOf<
 >;
 
 const dayLength = 24 * 3_600_000;
-/** Days until a word comes back after it was known once, twice, and so on; ours. */
-const reviewDays = [1, 3, 7, 21] as const;
 const lastHelp = 4;
 
 /** What pupils do beside posting. */

@@ -4,16 +4,11 @@ import { add, type Deciding } from './deciding.js';
 import { isSent, postsOn, segmentText } from './lookup.js';
 import type { Post } from './state.js';
 
-/** The words of a post, null where they are gone. */
-export function textOf({ text }: Post): string | null {
-  return text.kind === 'seed' ? text.text : wordsOf(text);
-}
-
 /** Looks at predictions again once the segment that they are about is read: what became of them is for staff. */
 export function judgePredictionsAgain(d: Deciding, group: GroupId, passage: PassageId, stop: number): void {
   const next = segmentText(d.state, passage, stop + 1);
   for (const post of postsOn(d.state, group, passage, stop)) {
-    const text = textOf(post);
+    const text = wordsOf(post.text);
     if (post.do !== 'predict' || post.first === null || post.second !== null || text === null) continue;
     if (!isSent(post) || post.late) continue;
     const segment = segmentText(d.state, passage, stop);
@@ -24,7 +19,7 @@ export function judgePredictionsAgain(d: Deciding, group: GroupId, passage: Pass
 
 /** Looks at a pupil's question again once it has its first answer. */
 export function judgeQuestionAgain(d: Deciding, question: Post, answer: string): void {
-  const text = textOf(question);
+  const text = wordsOf(question.text);
   if (question.first?.kind !== 'question' || question.second !== null || text === null) return;
   const { passage, stop } = question;
   const gist = d.state.shelf[passage]?.gists[stop];

@@ -4,7 +4,6 @@ import { wordsOf } from '../../shared/said.js';
 import type { Doing } from '../../shared/strategies.js';
 import type { Range } from '../../shared/text.js';
 import type { Deciding } from './deciding.js';
-import { textOf } from './judge-again.js';
 import { isSent, postsOn, segmentText } from './lookup.js';
 import type { Post } from './state.js';
 
@@ -31,7 +30,7 @@ export function judgePost(d: Deciding, draft: Judged): Judgement | null {
 
 /** A post as its judge sees it, null where its words are gone. */
 export function judgedOf(d: Deciding, post: Post): Judged | null {
-  const text = textOf(post);
+  const text = wordsOf(post.text);
   if (text === null) return null;
   const word = post.word === null ? null : wordsOf(post.word);
   const to = post.to === null ? null : (d.state.posts[post.to] ?? null);
@@ -53,7 +52,7 @@ function inputOf(d: Deciding, draft: Judged): JudgeInput | null {
     case 'predict':
       return { kind: 'predict', segment, text };
     case 'answer':
-      return { kind: 'answer', segment, question: (draft.to && textOf(draft.to)) ?? '', text };
+      return { kind: 'answer', segment, question: (draft.to && wordsOf(draft.to.text)) ?? '', text };
     case 'add':
       return null;
     default:
@@ -65,7 +64,7 @@ function inputOf(d: Deciding, draft: Judged): JudgeInput | null {
 function peersOf(d: Deciding, { group, passage, stop, do: doing, person }: Judged): readonly string[] {
   return postsOn(d.state, group, passage, stop)
     .filter((post) => post.do === doing && post.person !== person && isSent(post))
-    .flatMap((post) => textOf(post) ?? []);
+    .flatMap((post) => wordsOf(post.text) ?? []);
 }
 
 /** The word that was named, else the words that were tapped. */

@@ -1,9 +1,10 @@
+import { wordsOf } from '../../shared/said.js';
 import type { PostAudience, PostedHow } from '../../shared/events.js';
 import type { PersonId } from '../../shared/ids.js';
 import { openPractice, settle } from './advance.js';
 import { add, groupAt, timeOf, type Deciding } from './deciding.js';
 import { leadsNow } from './duty.js';
-import { judgeQuestionAgain, textOf } from './judge-again.js';
+import { judgeQuestionAgain } from './judge-again.js';
 import { isStaff } from './lookup.js';
 import { holdReason } from './moderation.js';
 import type { Post } from './state.js';
@@ -89,6 +90,6 @@ function isThrough({ stage }: Post): boolean {
 export function afterShown(d: Deciding, post: Post): void {
   groupAt(d, post.group);
   const question = post.to === null ? undefined : d.state.posts[post.to];
-  const answer = textOf(post);
+  const answer = wordsOf(post.text);
   if (post.do === 'answer' && question && answer !== null) judgeQuestionAgain(d, question, answer);
 }

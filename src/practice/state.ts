@@ -3,7 +3,7 @@ import type { AlarmId, ClassId, GroupId, PassageId, PersonId, PostId, PracticeId
 import type { Finding, Judgement } from '../../shared/judgements.js';
 import type { moderations, outcomes, responses } from '../../shared/moves.js';
 import type { Role } from '../../shared/roles.js';
-import type { Said } from '../../shared/said.js';
+import type { Said, Seed } from '../../shared/said.js';
 import type {
   Doing,
   FixUp,
@@ -89,7 +89,7 @@ export interface Post {
   readonly passage: PassageId;
   readonly stop: number;
   readonly do: Doing;
-  readonly text: Said | { readonly kind: 'seed'; readonly text: string };
+  readonly text: Said | Seed;
   readonly word: Said | null;
   readonly offset: number | null;
   readonly to: PostId | null;

@@ -2,12 +2,7 @@ import type { PersonId, PostId } from '../../shared/ids.js';
 import { wordsOf } from '../../shared/said.js';
 import { digestWords } from '../coaching/digest-words.js';
 import { fill } from '../coaching/catalogue.js';
-import type { ClassState, Post } from '../practice/state.js';
-
-/** The words of a post, or null where they are gone (expired or erased). */
-export function wordsOfPost(post: Post): string | null {
-  return post.text.kind === 'seed' ? post.text.text : wordsOf(post.text);
-}
+import type { ClassState } from '../practice/state.js';
 
 /** A text on one line, cut between words with "…" where it is longer than `most` characters. */
 export function shortened(text: string, most: number): string {
@@ -21,7 +16,7 @@ export function shortened(text: string, most: number): string {
 export function quoteOf(state: ClassState, post: PostId | null): string {
   const found = post === null ? undefined : state.posts[post];
   if (found?.stage.stage === 'held' && found.stage.why === 'alarm') return fill(digestWords['words sealed']);
-  const words = found === undefined ? null : wordsOfPost(found);
+  const words = found === undefined ? null : wordsOf(found.text);
   if (words !== null) return words;
   return fill(digestWords[post === null ? 'no words kept' : 'words gone']);
 }

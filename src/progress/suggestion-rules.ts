@@ -3,12 +3,12 @@
  * speaks (0..1). Weights rank the rules among each other and are ours; the order follows what a tutor wants to know first
  * (common practice, no source). The sentences stand in the catalogue under the rule's name.
  */
+import { wordsOf } from '../../shared/said.js';
 import type { PersonId } from '../../shared/ids.js';
 import type { EvidenceRow } from '../../shared/evidence.js';
 import { strategies } from '../../shared/strategies.js';
 import type { Post } from '../practice/state.js';
 import type { Facts } from './facts.js';
-import { wordsOfPost } from './quoting.js';
 import { uncheckedPredictions } from './predictions.js';
 import { isMet } from './verdict.js';
 
@@ -35,7 +35,7 @@ function postOf(facts: Facts, row: EvidenceRow | undefined): Post | undefined {
 
 /** Whether a post can be taken up in a session: its words are there, and no adult has stopped it or has yet to look at a doubt. */
 function canBeTakenUp(post: Post): boolean {
-  if (wordsOfPost(post) === null) return false;
+  if (wordsOf(post.text) === null) return false;
   switch (post.stage.stage) {
     case 'public':
     case 'draft':

@@ -1,20 +1,20 @@
+import { wordsOf } from '../../shared/said.js';
 import type { EvidenceRow } from '../../shared/evidence.js';
 import type { Reason } from '../../shared/judgements.js';
 import { fill } from '../coaching/catalogue.js';
 import { digestWords } from '../coaching/digest-words.js';
 import { explain, type ReasonTexts } from '../coaching/explain.js';
 import type { ClassState, Post } from '../practice/state.js';
-import { wordsOfPost } from './quoting.js';
 
 /** The texts that the reasons of a post point into; a text that is gone is empty, so that nothing is quoted from it. */
 export function textsOf(state: ClassState, post: Post): ReasonTexts {
   const segments = state.shelf[post.passage]?.reading.segments ?? [];
   const next = segments[post.stop + 1]?.text;
   const reply = Object.values(state.posts).find(({ to, do: doing }) => to === post.id && doing === 'answer');
-  const answer = reply === undefined ? null : wordsOfPost(reply);
+  const answer = reply === undefined ? null : wordsOf(reply.text);
   return {
     segment: segments[post.stop]?.text ?? '',
-    text: wordsOfPost(post) ?? '',
+    text: wordsOf(post.text) ?? '',
     ...(next === undefined ? {} : { next }),
     ...(answer === null ? {} : { answer }),
   };

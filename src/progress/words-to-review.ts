@@ -8,9 +8,6 @@ import { wordsOf } from '../../shared/said.js';
 import type { ClassState, Post } from '../practice/state.js';
 import { pupilsIn, sentIn } from './in-group.js';
 
-/** Days after the first meeting on which a confirmed word comes back. Ours: about ten meetings make a word known, and these are the first four. */
-export const reviewDays = [1, 3, 7, 21] as const;
-
 /** A word that pupils asked about. */
 export interface StumbledWord {
   readonly word: string;

@@ -4,6 +4,7 @@ import type { Lexicon } from '../../lexicon/lexicon.js';
 import { difficultyFeatures } from '../../text/difficulty-features.js';
 import { applyDifficulty, strayOf, type DifficultyModel } from '../../text/difficulty.js';
 import { minimise } from './minimise.js';
+import { rounded } from './rounded.js';
 
 /** A word of the data in its sentence, with its features and how hard people found it, 0..1. */
 export interface LabelledWord {
@@ -15,10 +16,6 @@ export interface LabelledWord {
 /** Chosen by five folds by word over train and trial; the figure moves by .002 between a tenth and ten times of it. */
 const penalty = 0.01;
 const folds = 5;
-
-function rounded(value: number): number {
-  return Math.round(value * 1e5) / 1e5;
-}
 
 /** Reads the words of a data folder with their features. */
 export function readHardWords(dir: string, lexicon: Lexicon): readonly LabelledWord[] {

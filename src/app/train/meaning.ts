@@ -11,6 +11,7 @@ import { readLines } from './read-lines.js';
 import { packRows } from './rows.js';
 import { weightsPath } from './weights-path.js';
 import { writeWeights } from './write-weights.js';
+import { rounded } from './rounded.js';
 
 interface WordRow {
   readonly context: string;
@@ -76,10 +77,6 @@ export function readMeanings(
       ...randomMeanings(at, rows).map((text) => label(text, 0, true)),
     ];
   });
-}
-
-function rounded(value: number): number {
-  return Math.round(value * 1e5) / 1e5;
 }
 
 function average(values: readonly number[]): number {

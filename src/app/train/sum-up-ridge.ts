@@ -1,5 +1,6 @@
 import type { SumUpFeature } from '../../judging/sum-up-features.js';
 import { standing, type RidgeModel } from '../../judging/sum-up-score.js';
+import { rounded } from './rounded.js';
 
 /** A sum-up as numbers with its human score. */
 export interface ScoredSumUp {
@@ -27,11 +28,6 @@ function solve(rows: number[][]): number[] {
 
 function average(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-/** Five places are enough for what is learned, and make files that compare. */
-function rounded(value: number): number {
-  return Math.round(value * 1e5) / 1e5;
 }
 
 /** Ridge regression of the scores on the named features; `penalty` is per case. */

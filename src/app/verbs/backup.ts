@@ -1,14 +1,14 @@
 import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
 import type { Verb } from '../io.js';
-import { configFor, openSchool } from '../school.js';
+import { inSchool } from '../school.js';
 
 /** Copies the store into a new file. */
 export const verb: Verb = {
   name: 'backup',
   usage: 'backup FILE [--data DIR]',
   words: 'copies all that is kept into a new file; keep it as safe as the data folder',
-  async run(args, io) {
+  run(args, io) {
     const { values, positionals } = parseArgs({
       args: [...args],
       allowPositionals: true,
@@ -17,13 +17,10 @@ export const verb: Verb = {
     const [file] = positionals;
     if (file === undefined || positionals.length > 1)
       throw new Fault('usage', 'Cannot back up, expected one new file', `Use: ${verb.usage}`);
-    const school = await openSchool(configFor(io, values.data), () => '');
-    try {
+    return inSchool(io, values.data, async (school) => {
       await school.store.backup(file);
       io.err(`Copied to ${file}. The key in the data folder is not in it: keep that too.`);
       return 0;
-    } finally {
-      await school.store.close();
-    }
+    });
   },
 };

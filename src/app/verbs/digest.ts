@@ -3,20 +3,19 @@ import { digestOf } from '../../progress/digest.js';
 import { classNamed } from '../founding.js';
 import type { Verb } from '../io.js';
 import { plainText } from '../plain-text.js';
-import { configFor, openSchool } from '../school.js';
+import { inSchool } from '../school.js';
 
 /** Prints the digest of a class as of now. */
 export const verb: Verb = {
   name: 'digest',
   usage: 'digest [--class NAME] [--data DIR] [--json]',
   words: 'prints the digest of a class as of now',
-  async run(args, io) {
+  run(args, io) {
     const { values } = parseArgs({
       args: [...args],
       options: { class: { type: 'string' }, data: { type: 'string' }, json: { type: 'boolean' } },
     });
-    const school = await openSchool(configFor(io, values.data), () => '');
-    try {
+    return inSchool(io, values.data, async (school) => {
       const state = await classNamed(school.house, await school.store.classes(), values.class);
       const rows = await school.store.evidence({ classId: state.id });
       if (values.json) {
@@ -35,8 +34,6 @@ export const verb: Verb = {
       const reply = await school.house.look({ classId: state.id, person: staff.id }, 'digest', {});
       await io.out(`${reply.messages.map(plainText).join('\n\n')}\n`);
       return reply.done ? 0 : 1;
-    } finally {
-      await school.store.close();
-    }
+    });
   },
 };

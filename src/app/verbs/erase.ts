@@ -1,15 +1,15 @@
 import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
-import { classNamed, mustMove, personNamed } from '../founding.js';
+import { mustMove, personOfClass } from '../founding.js';
 import type { Verb } from '../io.js';
-import { configFor, openSchool } from '../school.js';
+import { inSchool } from '../school.js';
 
 /** Erases all that is held on one person, for good. */
 export const verb: Verb = {
   name: 'erase',
   usage: 'erase --nickname NICKNAME --yes [--class NAME] [--data DIR]',
   words: 'erases all that is held on one person, for good; copies made earlier with backup still hold it',
-  async run(args, io) {
+  run(args, io) {
     const { values } = parseArgs({
       args: [...args],
       options: {
@@ -19,23 +19,17 @@ export const verb: Verb = {
         yes: { type: 'boolean' },
       },
     });
-    if (values.nickname === undefined || values.yes !== true) {
+    const { nickname } = values;
+    if (nickname === undefined || values.yes !== true) {
       throw new Fault(
         'usage',
         'Cannot erase, expected --nickname and --yes, since it can’t be undone',
         `Use: ${verb.usage}`,
       );
     }
-    const school = await openSchool(configFor(io, values.data), () => '');
-    try {
-      const state = await classNamed(school.house, await school.store.classes(), values.class);
-      const person = personNamed(state, values.nickname);
-      if (person === null)
-        throw new Fault(
-          'not found',
-          `Cannot erase, expected a nickname of “${state.name}”`,
-          'Look at the roster.',
-        );
+    return inSchool(io, values.data, async (school) => {
+      const named = { class: values.class, nickname };
+      const { state, person } = await personOfClass(school, named, 'erase');
       const by = Object.values(state.people).find(
         ({ role, removed, id }) =>
           !removed && (role === 'administrator' || role === 'tutor') && id !== person,
@@ -51,8 +45,6 @@ export const verb: Verb = {
         'Erased. Copies made earlier with backup still hold it: remove them, or erase there too.\n',
       );
       return 0;
-    } finally {
-      await school.store.close();
-    }
+    });
   },
 };

@@ -1,25 +1,10 @@
-import { createReadStream } from 'node:fs';
-import { access } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
 import { readLexicon } from '../../lexicon/read-lexicon.js';
-import type { Verb } from '../io.js';
+import { bytesOf, type Verb } from '../io.js';
 import { readJsonLines } from '../json-lines.js';
 import { judgeLine } from '../judge-line.js';
 import { makeJudges } from '../judges.js';
-
-async function bytesOf(path: string): Promise<AsyncIterable<Uint8Array>> {
-  try {
-    await access(path);
-  } catch {
-    throw new Fault(
-      'disk',
-      `Cannot read ${path}, expected a file that can be read`,
-      'Check the path and its permissions.',
-    );
-  }
-  return createReadStream(path);
-}
 
 /** Judges JSON Lines, one answer a line, in order. */
 export const verb: Verb = {

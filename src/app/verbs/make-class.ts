@@ -2,14 +2,14 @@ import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
 import { foundClass } from '../founding.js';
 import type { Verb } from '../io.js';
-import { configFor, openSchool } from '../school.js';
+import { inSchool } from '../school.js';
 
 /** Makes a real class and prints its tutor's link. */
 export const verb: Verb = {
   name: 'make-class',
   usage: 'make-class --name NAME --zone ZONE --nickname NICKNAME [--data DIR]',
   words: 'makes a class and prints the link of its tutor',
-  async run(args, io) {
+  run(args, io) {
     const { values } = parseArgs({
       args: [...args],
       options: {
@@ -27,18 +27,13 @@ export const verb: Verb = {
         `Use: ${verb.usage}`,
       );
     }
-    const config = configFor(io, values.data);
-    const base = config.url?.replace(/\/$/, '') ?? `http://${config.host}:${config.port}`;
-    const school = await openSchool(config, () => base);
-    try {
+    return inSchool(io, values.data, async (school) => {
       const { classId, tutor } = await foundClass(school.house, { name, zone, nickname });
       const { link } = await school.house.makeSlip({ classId, person: tutor }, tutor);
       await io.out(
         `Class “${name}” (${classId}) is made. Its tutor’s link, shown this once, good for two weeks:\n  ${link}\nStart the server, open the link, and add pupils on the roster.\n`,
       );
       return 0;
-    } finally {
-      await school.store.close();
-    }
+    });
   },
 };

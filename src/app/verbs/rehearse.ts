@@ -1,10 +1,9 @@
-import { createReadStream } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import { Fault } from '../../../shared/fault.js';
 import type { Message } from '../../../shared/messages.js';
 import type { PersonId } from '../../../shared/ids.js';
-import { readTextFile, type Io, type Verb } from '../io.js';
+import { bytesOf, readTextFile, type Io, type Verb } from '../io.js';
 import { makeJudges } from '../judges.js';
 import { readJsonLines } from '../json-lines.js';
 import { plainText } from '../plain-text.js';
@@ -34,12 +33,9 @@ function readPost(line: number, value: unknown): RehearsedPost | string {
 }
 
 async function readPosts(path: string, io: Io): Promise<{ posts: RehearsedPost[]; refused: number }> {
-  await readTextFile(path).catch((why: unknown) => {
-    if (why instanceof Fault && why.code === 'disk') throw why;
-  });
   const posts: RehearsedPost[] = [];
   let refused = 0;
-  for await (const one of readJsonLines(createReadStream(path))) {
+  for await (const one of readJsonLines(await bytesOf(path))) {
     const post = 'fault' in one ? one.fault : readPost(one.line, one.value);
     if (typeof post === 'string') {
       refused += 1;
@@ -58,6 +54,18 @@ function labelOf({ audience }: Message, nicknames: ReadonlyMap<PersonId, string>
     case 'person':
       return `to ${nicknames.get(audience.person) ?? 'somebody'}`;
   }
+}
+
+/** A message as the rehearsal prints it: a JSON line, or stamped plain text. */
+function told(message: Message, at: number, nicknames: ReadonlyMap<PersonId, string>, json: boolean): string {
+  const time = new Date(at).toISOString();
+  const text = plainText(message);
+  if (!json) {
+    const stamp = time.slice(0, 16).replace('T', ' ');
+    return `${stamp} ${labelOf(message, nicknames)}\n${text.replace(/^/gm, '    ')}\n`;
+  }
+  const to = message.audience.to === 'person' ? (nicknames.get(message.audience.person) ?? null) : null;
+  return JSON.stringify({ type: 'message', audience: message.audience.to, to, text, at: time });
 }
 
 /** Rehearses a practice of an invented class and prints conversation and digest. */
@@ -82,52 +90,30 @@ export async function runRehearsal(
     );
   }
   let refusals = refused;
-  const lines: string[] = [];
-  const shown: { message: Message; at: number }[] = [];
-  const flush = (nicknames: ReadonlyMap<PersonId, string>): void => {
-    for (const { message, at } of shown.splice(0)) {
-      const to = message.audience.to === 'person' ? (nicknames.get(message.audience.person) ?? null) : null;
-      if (options.json) {
-        lines.push(
-          JSON.stringify({
-            type: 'message',
-            audience: message.audience.to,
-            to,
-            text: plainText(message),
-            at: new Date(at).toISOString(),
-          }),
-        );
-      } else {
-        const stamp = new Date(at).toISOString().slice(0, 16).replace('T', ' ');
-        lines.push(`${stamp} ${labelOf(message, nicknames)}`, plainText(message).replace(/^/gm, '    '), '');
-      }
-    }
-  };
   const names = new Map<PersonId, string>();
+  let written = Promise.resolve();
+  const put = (text: string): void => {
+    written = written.then(() => io.out(`${text}\n`));
+  };
   const result = await rehearse(makeJudges(), passages, posts, options.seed, {
     event: (event) => {
       if (event.type === 'person-added' && 'text' in event.nickname)
         names.set(event.person, event.nickname.text);
-      if (options.json) {
-        flush(names);
-        lines.push(
-          JSON.stringify({ type: 'event', event: { ...event, at: new Date(event.at).toISOString() } }),
-        );
-      }
+      if (options.json)
+        put(JSON.stringify({ type: 'event', event: { ...event, at: new Date(event.at).toISOString() } }));
     },
-    message: (message, at) => {
-      shown.push({ message, at });
-      flush(names);
-    },
+    message: (message, at) => put(told(message, at, names, options.json)),
     refused: (line, why) => {
       refusals += 1;
       io.err(`line ${line}: ${why}`);
     },
   });
-  flush(result.nicknames);
-  for (const line of lines) await io.out(`${line}\n`);
-  if (options.json) await io.out(`${JSON.stringify({ type: 'digest', digest: result.digest })}\n`);
-  else await io.out(`${result.pages.map(plainText).join('\n\n')}\n`);
+  put(
+    options.json
+      ? JSON.stringify({ type: 'digest', digest: result.digest })
+      : result.pages.map(plainText).join('\n\n'),
+  );
+  await written;
   return refusals > 0 ? 1 : 0;
 }
 

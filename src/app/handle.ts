@@ -140,6 +140,12 @@ export async function handle(tools: HandleTools, act: Act, updateId: string | nu
   });
 }
 
+/** An event as anybody but the store may see it: an alarm's words are sealed from the moment they are kept. */
+function sealed(event: ClassEvent): ClassEvent {
+  if (event.type !== 'alarm-raised') return event;
+  return { ...event, words: { kind: 'sealed', by: event.words.by, ref: event.alarm } };
+}
+
 /** What must follow a commit: an erasure goes through all that is kept; then whoever listens is told. */
 async function afterwards(tools: HandleTools, classId: ClassId, outcome: Outcome): Promise<void> {
   for (const event of outcome.events) {
@@ -151,5 +157,5 @@ async function afterwards(tools: HandleTools, classId: ClassId, outcome: Outcome
     { classId, version: outcome.state.version, events: outcome.events.map(({ type }) => type) },
     'kept',
   );
-  tools.committed(classId, outcome);
+  tools.committed(classId, { ...outcome, events: outcome.events.map(sealed) });
 }

@@ -234,13 +234,6 @@ class Run {
     const state = await this.#house.classes.load(classId);
     const question =
       post.do === 'answer' ? newestQuestion(state, person, post.to && this.#people.get(post.to)) : null;
-    if (post.do === 'answer' && question === null) {
-      this.#ears.refused(
-        post.line,
-        'Cannot take an answer, expected an open question of somebody else, got none',
-      );
-      return;
-    }
     const before = new Set(Object.keys(state.posts));
     const draft = await this.#send(person, post, question);
     if (!draft.done) {
@@ -260,7 +253,9 @@ class Run {
     post: RehearsedPost,
     question: Post | null,
   ): Promise<{ done: boolean; why: string }> {
-    const fields = { do: post.do, text: post.text, word: post.word, question: question?.id };
+    // An answer to nobody is sent all the same: it is screened before it is refused.
+    const to = post.do === 'answer' ? (question?.id ?? 'none') : undefined;
+    const fields = { do: post.do, text: post.text, word: post.word, question: to };
     try {
       return await this.#act(person, readMove('send-draft', fields));
     } catch (why) {

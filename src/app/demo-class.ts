@@ -49,7 +49,7 @@ export async function makeDemoClass(school: School): Promise<ClassId> {
     {
       type: 'change-setting',
       setting: 'alarm text',
-      value: 'Thank you for writing this. A grown-up has been told. Talk to one you trust.',
+      value: 'Somebody is in the library at every break. You can go there.',
     },
     { type: 'change-setting', setting: 'alarm number', value: '000 000 (an invented number)' },
   ]);

@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     root: '.',
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    setupFiles: ['tests/support/network-guard.ts'],
+    setupFiles: ['tests/support/network-guard.ts', 'tests/support/property-seed.ts'],
     pool: 'forks',
     maxWorkers: 2,
     testTimeout: 60_000,

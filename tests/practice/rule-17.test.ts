@@ -167,8 +167,8 @@ function actorFor(played: Played, who: number): Actor {
 /** When each open segment's talk began to wait on a child, by group; cleared when the talk opens. */
 interface Watch {
   readonly waitingSince: Map<string, { readonly stop: string; at: number }>;
-  /** Segments whose talk was open at some time. */
-  readonly asked: Set<string>;
+  /** Segments whose talk was open at some time, or that were closed and may come back when the close is undone. */
+  readonly left: Set<string>;
   slept: number;
 }
 
@@ -186,10 +186,13 @@ function watch(played: Played, seen: Watch): void {
     if (isAsked(played, group, practice)) {
       // Should the question be taken back, the wait begins then.
       seen.waitingSince.delete(key);
-      seen.asked.add(stop);
-    } else if (seen.waitingSince.get(key)?.stop !== stop) {
-      seen.waitingSince.set(key, { stop, at: seen.asked.has(stop) ? played.now : openedAt });
+      seen.left.add(stop);
+      continue;
     }
+    const before = seen.waitingSince.get(key);
+    if (before?.stop === stop) continue;
+    if (before) seen.left.add(before.stop);
+    seen.waitingSince.set(key, { stop, at: seen.left.has(stop) ? played.now : openedAt });
   }
 }
 
@@ -263,7 +266,7 @@ function pass(played: Played, until: number, seen: Watch): void {
 function run(steps: readonly Step[], sessions: string, moderation: 'hold everything' | 'publish'): Played {
   const played = makeClass({ sessions, moderation, pupils: ['Finch', 'Wren', 'Robin', 'Plover'] });
   played.staff({ type: 'start-practice', group: played.groupId });
-  const seen: Watch = { waitingSince: new Map(), asked: new Set(), slept: 0 };
+  const seen: Watch = { waitingSince: new Map(), left: new Set(), slept: 0 };
   let last: { readonly by: Actor; readonly move: Move } | null = null;
   watch(played, seen);
   for (const one of steps) {
@@ -319,7 +322,7 @@ describe('rule 17: every wait has a deadline and a default', () => {
       fc.property(anySteps, anySessions, anyModeration, (steps, sessions, moderation) => {
         const played = run(steps, sessions, moderation);
         const begun = played.of('leg-began').length;
-        const seen: Watch = { waitingSince: new Map(), asked: new Set(), slept: played.now };
+        const seen: Watch = { waitingSince: new Map(), left: new Set(), slept: played.now };
         pass(played, played.now + 90 * day, seen);
         for (const { practice } of Object.values(played.state.groups)) {
           expect(['none', 'paused']).toContain(practice.phase);

@@ -113,6 +113,19 @@ export type Delivered =
   | { readonly again: Instant; readonly why: string }
   | { readonly stuck: string };
 
+/** A place of a platform and who reads there. */
+export interface BoundPlace {
+  readonly tenant: string;
+  readonly room: string;
+  readonly audience: Audience;
+}
+
+/** One thing that was looked at: fine, or what to mend and how. */
+export interface Finding {
+  readonly fine: boolean;
+  readonly words: string;
+}
+
 /** A place where people are: the room, Discord, Slack. */
 export interface Channel {
   readonly name: 'room' | 'discord' | 'slack';
@@ -122,5 +135,7 @@ export interface Channel {
   deliver?(delivery: Delivery): Promise<Delivered>;
   /** Whether a message that may have been sent before a crash stands on the platform: its id, null if it doesn't, 'unknown' where history can't be read. */
   stands?(delivery: Delivery): Promise<{ readonly id: string } | null | 'unknown'>;
+  /** Looks at what the platform grants: token, scopes, permissions in the bound places, clock. Needs no `start`; never throws for what a platform does. */
+  check?(places: readonly BoundPlace[], now: Instant): Promise<readonly Finding[]>;
   stop(): Promise<void>;
 }

@@ -1,17 +1,12 @@
 import { createServer } from 'node:net';
 import { parseArgs } from 'node:util';
+import type { Finding } from '../../../shared/channel.js';
 import { Fault } from '../../../shared/fault.js';
 import type { ClassState } from '../../practice/state.js';
 import type { Store } from '../../store/store.js';
 import { loadEnvFile, settings, type Config } from '../config.js';
 import type { Io, Verb } from '../io.js';
 import { configFor, openSchool } from '../school.js';
-
-/** One thing looked at: fine, or what to do. */
-interface Finding {
-  readonly fine: boolean;
-  readonly words: string;
-}
 
 const fine = (words: string): Finding => ({ fine: true, words });
 const mend = (words: string): Finding => ({ fine: false, words });

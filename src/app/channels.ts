@@ -1,12 +1,13 @@
 import { slashCommands } from '../../commands/all.js';
-import type { Channel } from '../../shared/channel.js';
+import type { BoundPlace, Channel, Finding } from '../../shared/channel.js';
 import type { ClassId, PersonId } from '../../shared/ids.js';
 import type { Audience, Message } from '../../shared/messages.js';
 import type { Telling } from '../../shared/tellings.js';
-import type { Clock } from '../../shared/time.js';
-import type { OutboxRow } from '../store/store.js';
+import type { Clock, Instant } from '../../shared/time.js';
+import type { OutboxRow, Store } from '../store/store.js';
 import type { Config } from './config.js';
 import type { OpenHouse } from './house.js';
+import type { Log } from './log.js';
 import type { School } from './school.js';
 import { startSender } from './sender.js';
 import { parseCommand } from './typed-command.js';
@@ -17,15 +18,15 @@ type Guest = (request: Request) => Promise<Response>;
 export type PlatformChannel = Channel & { readonly guests?: Readonly<Record<string, Guest>> };
 
 /** Makes a channel where the configuration has it, else gives null; each is loaded only where it is needed. */
-type Maker = (config: Config, school: School) => Promise<PlatformChannel | null>;
+type Maker = (config: Config, log: Log) => Promise<PlatformChannel | null>;
 
 const makers: readonly Maker[] = [
-  async ({ discord }, { log }) => {
+  async ({ discord }, log) => {
     if (discord === null) return null;
     const { discordChannel } = await import('../channels/discord/discord.js');
     return discordChannel({ ...discord, log, slashCommands });
   },
-  async ({ slack }, { log }) => {
+  async ({ slack }, log) => {
     if (slack === null) return null;
     const { slackChannel } = await import('../channels/slack/slack.js');
     const now = (): number => Date.now();
@@ -74,7 +75,7 @@ export interface PlatformChannels {
 /** Prepares the channels of a configuration over a school. */
 export async function openChannels(config: Config, school: School, clock: Clock): Promise<PlatformChannels> {
   const { store, house, log } = school;
-  const made = await Promise.all(makers.map((make) => make(config, school)));
+  const made = await Promise.all(makers.map((make) => make(config, log)));
   const channels = made.filter((channel) => channel !== null);
   const senders: { stop(): Promise<void> }[] = [];
   return {
@@ -94,4 +95,51 @@ export async function openChannels(config: Config, school: School, clock: Clock)
       await Promise.all(channels.map((channel) => channel.stop()));
     },
   };
+}
+
+/** How long all that a platform is asked may take, in milliseconds. */
+const checkPatience = 9000;
+
+async function checkOne(
+  channel: PlatformChannel,
+  places: readonly BoundPlace[],
+  now: Instant,
+): Promise<readonly Finding[]> {
+  if (!channel.check) return [];
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<readonly Finding[]>((settle) => {
+    const words = `${channel.name}: did not answer within ${checkPatience / 1000} seconds. Look at the network, and at the platform’s base address if one is set, then run doctor again.`;
+    timer = setTimeout(() => settle([{ fine: false, words }]), checkPatience);
+  });
+  try {
+    return await Promise.race([channel.check(places, now), late]);
+  } catch (why) {
+    const code = why instanceof Error ? why.name : 'unknown';
+    return [{ fine: false, words: `${channel.name}: could not be looked at (${code}). Run doctor again.` }];
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+/** Asks each platform of a configuration what it grants in the places of some classes; answers within ten seconds and never throws for what a platform does. */
+export async function checkChannels(
+  config: Config,
+  store: Pick<Store, 'places'>,
+  classes: readonly { readonly id: ClassId }[],
+  log: Log,
+  now: Instant,
+): Promise<readonly Finding[]> {
+  const bound = (await Promise.all(classes.map(({ id }) => store.places(id)))).flat();
+  const made = await Promise.all(makers.map((make) => make(config, log)));
+  const found = await Promise.all(
+    made
+      .filter((channel) => channel !== null)
+      .map((channel) => {
+        const places = bound
+          .filter(({ place }) => place.channel === channel.name)
+          .map(({ place, audience }): BoundPlace => ({ tenant: place.tenant, room: place.room, audience }));
+        return checkOne(channel, places, now);
+      }),
+  );
+  return found.flat();
 }

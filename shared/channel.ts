@@ -103,13 +103,17 @@ export interface Delivery {
   readonly telling: Exclude<Telling, { do: 'show' }>;
   /** What the platform calls the message of the same key that was sent before, for replace and withdraw. */
   readonly before: string | null;
+  /** What the platform calls the first message of the same practice in this room; left out where there is none yet. */
+  readonly opening?: string;
+  /** Sending was begun before by a process that ended, and nobody knows whether it arrived. */
+  readonly again?: true;
   /** The same for every try of this message; 25 characters. */
   readonly nonce: string;
 }
 
-/** What became of a delivery: sent (with the platform's id), to be tried again at a time, or stuck until a person acts. */
+/** What became of a delivery: sent (with the platform's id, and a word that staff need to hear once, if any), to be tried again at a time, or stuck until a person acts. */
 export type Delivered =
-  | { readonly sent: string | null }
+  | { readonly sent: string | null; readonly tell?: string }
   | { readonly again: Instant; readonly why: string }
   | { readonly stuck: string };
 

@@ -13,6 +13,7 @@ import { due } from '../practice/due.js';
 import { evidenceOf } from '../practice/evidence-of.js';
 import { evolve } from '../practice/evolve.js';
 import type { ClassState } from '../practice/state.js';
+import { inTalk } from '../practice/talk-of.js';
 import { tell } from '../practice/tell.js';
 import type { Commit, Store } from '../store/store.js';
 import type { Classes } from './classes.js';
@@ -46,8 +47,10 @@ function follow(before: ClassState, events: readonly ClassEvent[]): Outcome {
   const tellings: { telling: Telling; at: Instant; event: number }[] = [];
   const evidence: EvidenceRow[] = [];
   for (const [index, event] of events.entries()) {
+    const last = state;
     state = evolve(state, event);
-    for (const telling of tell(state, event)) tellings.push({ telling, at: event.at, event: index });
+    for (const telling of tell(state, event))
+      tellings.push({ telling: inTalk(last, state, event, telling), at: event.at, event: index });
     evidence.push(...evidenceOf(state, event));
   }
   return { state, events, tellings, evidence };

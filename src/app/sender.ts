@@ -51,6 +51,8 @@ export function startSender(deps: SenderDeps): { idle(): Promise<void>; stop(): 
       room: row.place.room,
       telling: ready,
       before: row.platformId,
+      ...(row.opening === undefined ? {} : { opening: row.opening }),
+      ...(row.sendingAt === null ? {} : { again: true as const }),
       nonce: nonceOf(row.key),
     };
   };

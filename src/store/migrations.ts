@@ -5,6 +5,7 @@ import { journal } from './migrations/0001-journal.js';
 import { words } from './migrations/0002-words.js';
 import { messages } from './migrations/0003-messages.js';
 import { doors } from './migrations/0004-doors.js';
+import { talk } from './migrations/0005-talk.js';
 import type { Tables } from './tables.js';
 
 /** One change of the schema, in a file of its own; numbers follow each other from 1, and what has been released is never changed. */
@@ -15,7 +16,7 @@ export interface Migration {
 }
 
 /** Every migration in order; a new one goes at the end. */
-export const migrations: readonly Migration[] = [journal, words, messages, doors];
+export const migrations: readonly Migration[] = [journal, words, messages, doors, talk];
 
 /** Brings the schema up to date, each step in a transaction of its own; throws `Fault` for a schema from the future. */
 export async function migrate(

@@ -26,6 +26,25 @@ async function platformIdBefore(db: Kysely<Tables>, row: OutboxRecord): Promise<
   return before?.platform_id ?? null;
 }
 
+/** The platform's id of the first message of the same practice that was sent to the same place. */
+async function openingOf(db: Kysely<Tables>, row: OutboxRecord): Promise<string | null> {
+  if (row.practice === null) return null;
+  const first = await db
+    .selectFrom('outbox')
+    .select('platform_id')
+    .where('class_id', '=', row.class_id)
+    .where('practice', '=', row.practice)
+    .where('channel', '=', row.channel)
+    .where('tenant', '=', row.tenant)
+    .where('room', '=', row.room)
+    .where('seq', '<', row.seq)
+    .where('platform_id', 'is not', null)
+    .orderBy('seq')
+    .limit(1)
+    .executeTakeFirst();
+  return first?.platform_id ?? null;
+}
+
 /** Of each place the message that is next to be sent, longest waiting first; a place whose next one is stuck sends nothing. */
 export async function readOutbox(
   db: Kysely<Tables>,
@@ -48,15 +67,19 @@ export async function readOutbox(
     .limit(limit)
     .execute();
   return Promise.all(
-    rows.map(async (row) => ({
-      key: row.key,
-      classId: row.class_id,
-      place: placeOf(row),
-      telling: JSON.parse(row.telling ?? 'null') as Telling,
-      at: row.at,
-      sendingAt: row.sending_at,
-      platformId: await platformIdBefore(db, row),
-    })),
+    rows.map(async (row) => {
+      const opening = await openingOf(db, row);
+      return {
+        key: row.key,
+        classId: row.class_id,
+        place: placeOf(row),
+        telling: JSON.parse(row.telling ?? 'null') as Telling,
+        at: row.at,
+        sendingAt: row.sending_at,
+        platformId: await platformIdBefore(db, row),
+        ...(opening === null ? {} : { opening }),
+      };
+    }),
   );
 }
 

@@ -24,6 +24,8 @@ export interface OutboxRow {
   readonly sendingAt: Instant | null;
   /** What the platform calls the message of the same key sent to this place before, for replace and withdraw. */
   readonly platformId: string | null;
+  /** What the platform calls the first message of the same practice that was sent to this place; left out where there is none. */
+  readonly opening?: string;
 }
 
 /** A message that couldn't be sent and stops its place until somebody tries it again. */
@@ -105,6 +107,14 @@ export interface Identity {
   readonly person: PersonId;
 }
 
+/** How long work lets others have their turn. */
+export interface Unhurried {
+  /** Between two small steps. */
+  pause(): Promise<void>;
+  /** Runs the last step with nobody else at the class; whatever holds its words in memory forgets them after. */
+  alone(work: () => Promise<void>): Promise<void>;
+}
+
 /** The one asynchronous port behind which everything is kept; every store passes the same contract. Failures are `Fault` with code 'disk' or 'in use'. */
 export interface Store {
   /** Events of a class in order, what people said put back (or `gone`), sealed words as a reference; old forms upcast. */
@@ -165,9 +175,20 @@ export interface Store {
   exportPerson(classId: ClassId, person: PersonId): Promise<Readonly<Record<string, unknown>>>;
   /** Removes all that a person said, their sealed words, evidence, slips, sessions, identities; blanks messages and replies about them; leaves no byte behind. */
   erasePerson(classId: ClassId, person: PersonId): Promise<void>;
-  /** Lets words said before an instant expire, with the messages and replies that repeat them; the number of texts. Nicknames stay as long as the person. */
-  expireSaid(before: Instant): Promise<number>;
-  /** A consistent copy of the live store into a file that must not exist. */
+  /**
+   * Lets words of a class said before an instant go, with older messages and replies and newer ones that repeat them; the
+   * number of texts, messages and replies. Nicknames stay as long as the person, sealed words for their own time.
+   */
+  expireWords(classId: ClassId, before: Instant, how: Unhurried): Promise<number>;
+  /** Lets evidence given before an instant go, and what the journal says of how somebody did; the number of such events. */
+  expireLevels(classId: ClassId, before: Instant, how: Unhurried): Promise<number>;
+  /** Lets words of alarms that were raised before an instant go, with who looked at them; their number. */
+  expireSealed(classId: ClassId, before: Instant): Promise<number>;
+  /** Lets sessions, slips and links go that open nothing any more. */
+  expireDoors(now: Instant): Promise<void>;
+  /** Leaves no byte of what has gone. */
+  sweep(): Promise<void>;
+  /** A consistent copy of the live store into a file that must not exist; writers have their turn meanwhile. */
   backup(file: string): Promise<void>;
   /** Small settings of the installation (schema aside), for instance the demo class's id. */
   getNote(name: string): Promise<string | null>;

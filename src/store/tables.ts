@@ -137,5 +137,7 @@ export interface OutboxRecord extends PlaceColumns {
   telling: Json | null;
   sending_at: Instant | null;
   platform_id: string | null;
+  /** The practice that it belongs to, null for none. */
+  practice: string | null;
   why: string | null;
 }

@@ -81,6 +81,7 @@ function outboxRow(told: Told, { channel, tenant, room }: BoundPlace, seq: numbe
     telling: JSON.stringify(told.telling),
     sending_at: null,
     platform_id: null,
+    practice: 'talk' in told.telling ? (told.telling.talk?.practice ?? null) : null,
     why: null,
   };
 }

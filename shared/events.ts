@@ -1,6 +1,6 @@
 import type { E } from './event-shape.js';
 import type { GroupId, PassageId, PersonId, PostId, PracticeId } from './ids.js';
-import type { SettingName } from './moves.js';
+import type { moderations, SettingName } from './moves.js';
 import type { AlarmEvents, PostEvents } from './post-events.js';
 import type { Role } from './roles.js';
 import type { Said } from './said.js';
@@ -28,7 +28,16 @@ export type CloseReason = 'all done' | 'quorum' | 'time' | 'staff' | 'read live'
 
 /** Class and people. */
 type ClassEvents =
-  | E<'class-made', { readonly name: string; readonly zone: string; readonly register: Register }>
+  | E<
+      'class-made',
+      {
+        readonly name: string;
+        readonly zone: string;
+        readonly register: Register;
+        /** What the class began with; without it, from before this was noted, everything was held. */
+        readonly moderation?: (typeof moderations)[number];
+      }
+    >
   | E<'setting-changed', { readonly setting: SettingName; readonly value: string }>
   | E<
       'strategy-opened',
@@ -37,6 +46,17 @@ type ClassEvents =
   | E<
       'strategy-closed',
       { readonly strategy: Strategy; readonly group: GroupId | null; readonly pupil: PersonId | null }
+    >
+  | E<
+      'line-moved',
+      {
+        /** The class's line from now on, -0.15..0.15, added to the judge's. */
+        readonly to: number;
+        /** How the tutor called the questions that the judge called otherwise. */
+        readonly side: 'literal' | 'inferential';
+        readonly checked: number;
+        readonly differed: number;
+      }
     >
   | E<'group-made', { readonly group: GroupId; readonly name: string }>
   | E<
@@ -53,6 +73,8 @@ type ClassEvents =
   | E<'pupil-moved', { readonly person: PersonId; readonly group: GroupId }>
   | E<'person-removed', { readonly person: PersonId }>
   | E<'person-erased', { readonly person: PersonId }>
+  /** Their pictures or passphrase were taken back; they choose anew at the next sign-in. */
+  | E<'second-key-reset', { readonly person: PersonId }>
   | E<'goal-set', { readonly person: PersonId; readonly strategy: Strategy }>
   | E<
       'help-changed',

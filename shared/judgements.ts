@@ -103,6 +103,8 @@ export type JudgeInput =
       readonly answer?: string;
       readonly gist?: string;
       readonly peers?: readonly string[];
+      /** How far a class has moved the line between literal and inferential, -0.15..0.15; positive calls more literal. */
+      readonly line?: number;
     }
   | {
       readonly kind: 'sum-up';

@@ -1,5 +1,5 @@
 import type { ClassId, PersonId } from './ids.js';
-import { roles, type Role } from './roles.js';
+import { namedAdults, roles, type Role } from './roles.js';
 import { readShape, type Shape, type UnionOf } from './shape.js';
 import {
   doings,
@@ -17,6 +17,9 @@ import { Fault } from './fault.js';
 /** How much is looked at by an adult before it is public. */
 export const moderations = ['hold everything', 'hold what is doubtful', 'publish'] as const;
 
+/** Whether a class's line between literal and inferential moves with its tutor's checks. */
+export const questionLines = ['follow the tutor', 'as measured'] as const;
+
 /** What can be set for a class; each value is written as a line and checked when set. */
 export const settingNames = [
   'moderation',
@@ -31,6 +34,10 @@ export const settingNames = [
   'alarm number',
   'term ends',
   'idle minutes',
+  'alarm minutes',
+  'picture secret',
+  'staff passphrase',
+  'question line',
 ] as const;
 export type SettingName = (typeof settingNames)[number];
 
@@ -54,6 +61,7 @@ export const moveShapes = {
   'move-pupil': { person: 'person', group: 'group' },
   'remove-person': { person: 'person' },
   'erase-person': { person: 'person' },
+  'reset-second-key': { person: 'person' },
   'set-goal': { person: 'person', strategy: strategies },
   'set-help': { person: 'person', strategy: strategies, help: helps },
   // The shelf.
@@ -92,6 +100,7 @@ export const moveShapes = {
   overrule: { post: 'post', level: 'number', 'as?': ['literal', 'inferential'], 'note?': 'text' },
   'confirm-meaning': { post: 'post', 'meaning?': 'text' },
   'acknowledge-alarm': { alarm: 'alarm' },
+  'try-alarm': {},
   // The pupil.
   visit: {},
   'pass-prediction': {},
@@ -158,6 +167,7 @@ export const mayMove: Readonly<Record<MoveName, readonly Role[]>> = {
   'move-pupil': running,
   'remove-person': running,
   'erase-person': ['tutor', 'administrator'],
+  'reset-second-key': running,
   'set-goal': tutoring,
   'set-help': tutoring,
   'add-passage': tutoring,
@@ -184,7 +194,8 @@ export const mayMove: Readonly<Record<MoveName, readonly Role[]>> = {
   remove: tutoring,
   overrule: tutoring,
   'confirm-meaning': tutoring,
-  'acknowledge-alarm': ['tutor', 'teacher', 'safeguarding lead'],
+  'acknowledge-alarm': ['tutor', 'teacher', ...namedAdults],
+  'try-alarm': [...running, 'safeguarding lead'],
   visit: roles,
   'pass-prediction': pupils,
   'send-draft': leading,

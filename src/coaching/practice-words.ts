@@ -113,11 +113,21 @@ export const practiceWords = catalogue({
   'call heard': pupil('plain words', 'Thank you. A grown-up has been told.'),
   'call trusted': pupil('plain words', 'Talk to a grown-up you trust.'),
   'call number': pupil('plain words', 'You can call {number}.'),
+  'call sent': pupil('plain words', 'Thank you. This was sent to a grown-up.'),
+  'call closed number': pupil(
+    'plain words',
+    'Nobody reads this right now. Talk to a grown-up near you, or call {number}.',
+  ),
   'call closed': pupil('plain words', 'Nobody reads this right now. Talk to a grown-up near you.'),
 
   // To staff.
   'part opened': staff('trade', '{title}, segment {number}: {leader} leads.'),
   waits: staff('plain words', 'Posts that wait for you: {count}.'),
+  'line moved': staff(
+    'trade',
+    'Of {checked} questions that you checked, you called {differed} {side} and the judge did not. From now on it says {side} a little sooner.',
+  ),
+  'line back': staff('plain words', 'Judge as before'),
   'waits apart': staff('plain words', 'To be looked at one by one: {count}.'),
   look: staff('plain words', 'Look at them'),
   'reminder held': staff(
@@ -149,6 +159,27 @@ export const practiceWords = catalogue({
   'call again': staff(
     'plain words',
     'Nobody has taken the call about {name} yet. Please do, or phone somebody who can.',
+  ),
+  'trial call': staff(
+    'plain words',
+    'This is a rehearsal: {adult} tries whether a call reaches you. No pupil wrote anything. Please take it.',
+  ),
+  'trial again': staff(
+    'plain words',
+    'This is a rehearsal: nobody has taken the test call in time, so it goes to the deputy too. Please take it.',
+  ),
+  'trial taken': staff('plain words', 'This is a rehearsal: {adult} has taken the test call.'),
+  'trial begun': staff(
+    'plain words',
+    'The rehearsal has begun. Called: the staff of the class and the safeguarding lead, {lead}.',
+  ),
+  'trial next': staff(
+    'plain words',
+    'If nobody takes the test call within {minutes} minutes, it goes on to the deputy, {deputy}.',
+  ),
+  'trial no deputy': staff(
+    'plain words',
+    'There is no deputy: if nobody takes the test call, the same people are called again.',
   ),
   'take call': staff('plain words', 'I take it'),
   calls: staff('plain words', 'All calls'),

@@ -102,6 +102,7 @@ export const staffClassWords = catalogue({
   'setting alarm text': staff('plain words', 'What a pupil is told after an alarm'),
   'setting alarm number': staff('plain words', 'Number to call'),
   'setting term ends': staff('plain words', 'End of term'),
+  'setting question line': staff('trade', 'The line between literal and inferential'),
   'setting idle minutes': staff('plain words', 'Minutes until a draft posts itself'),
   'hint moderation': staff('plain words', 'Pick one.'),
   'hint sessions': staff('plain words', 'For instance: Tue 14:00, Thu 14:00. Or: none'),
@@ -114,5 +115,6 @@ export const staffClassWords = catalogue({
   'hint alarm text': staff('plain words', 'A short, calm sentence. Or: none'),
   'hint alarm number': staff('plain words', 'A number that is answered. Or: none'),
   'hint term ends': staff('plain words', 'For instance: 2026-12-18. Or: none'),
+  'hint question line': staff('plain words', 'follow the tutor, or as measured'),
   'hint idle minutes': staff('plain words', '5 to 240'),
 });

@@ -108,7 +108,7 @@ export const staffLooksWords = catalogue({
   'agreement none': staff('plain words', 'You have not settled a random post yet, so nothing can be said.'),
   agreement: staff(
     'trade',
-    'On random posts that you settled, the judges gave your level {same} of {checked} times (weighted kappa: {words}).',
+    'On random posts that you settled, the judges gave your level {same} of {checked} times (weighted kappa: {words}{range}).',
   ),
   'check open': staff('plain words', 'Left to look at this week: {many}.'),
   led: staff('trade', 'Led: {led}. Posts: {posts}.'),

@@ -26,7 +26,7 @@ export function judgeQuestion(input: Input, tools: JudgingTools, model = questio
   const asks = asksBy(input.text, view.wording) !== null;
   const chances = questionChances(view, input.answer, model, tools);
   if (!asks) return nothingAsked(chances, view, tools);
-  const cuts = chances.answered ? model.answeredCuts : model.general.cuts;
+  const cuts = moved(chances.answered ? model.answeredCuts : model.general.cuts, input.line ?? 0);
   const value = labelFor(chances.inferential, cuts);
   const relationship = relationshipOf(chances, cuts);
   const copied = copiedIn(view, view.segment.analysis, tools);
@@ -82,6 +82,11 @@ function nothingAsked(chances: QuestionChances, view: QuestionView, tools: Judgi
     reasons: [{ rule: 'no question', place: null }],
     version: versions.question,
   };
+}
+
+/** The cuts where a class has moved its line. */
+function moved({ low, cut, high }: Cuts, line: number): Cuts {
+  return { low: low + line, cut: cut + line, high: high + line };
 }
 
 function labelFor(chance: number, { low, high }: Cuts): QuestionJudgement['value'] {

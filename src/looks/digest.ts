@@ -65,8 +65,10 @@ function predictionBlocks({ predictions }: Digest): readonly Block[] {
 
 function checkBlocks({ agreement, check }: Digest): readonly Block[] {
   const open = check.filter(({ done }) => !done).length;
-  const { checked, same, words } = agreement;
-  const line = checked === 0 ? staff('agreement none') : staff('agreement', { same, checked, words });
+  const { checked, same, words, kappa, low, high } = agreement;
+  const two = (n: number | null): string => (n ?? 0).toFixed(2);
+  const range = kappa === null ? '' : `, ${two(kappa)}, 95 %: ${two(low)} to ${two(high)}`;
+  const line = checked === 0 ? staff('agreement none') : staff('agreement', { same, checked, words, range });
   return [
     heading(staff('agreement title')),
     prose(line),

@@ -50,12 +50,20 @@ function judgementBlocks(asked: Asked, post: Post): readonly Block[] {
   ];
 }
 
+/** Whether a question was judged literal or inferential; null where unsure, and of other posts. */
+function judgedKind({ first, second }: Post): 'literal' | 'inferential' | null {
+  const judged = second ?? first;
+  return judged?.kind === 'question' && judged.value !== 'unsure' ? judged.value : null;
+}
+
 /** One tap for each level, the judged one as agreement, which counts in the check on the judges; a form where a note or a kind is wanted. */
 function overruleBlocks(post: Post): readonly Block[] {
   const judged = judgedLevel(post);
   const taps = levels.map((level): Choice => {
     const label = staff(level === judged ? 'agree' : 'level', { level });
-    return choice(label, move('overrule', { post: post.id, level: String(level) }));
+    const kind = level === judged ? judgedKind(post) : null;
+    const fields = { post: post.id, level: String(level), ...(kind === null ? {} : { as: kind }) };
+    return choice(label, move('overrule', fields));
   });
   return [
     ...choices(staff('your level'), taps),

@@ -43,6 +43,14 @@ export function settingValue(settings: Settings, name: SettingName): string {
       return settings.termEnds ?? 'none';
     case 'idle minutes':
       return String(settings.idleMinutes);
+    case 'alarm minutes':
+      return String(settings.alarmMinutes);
+    case 'picture secret':
+      return settings.pictureSecret ? 'on' : 'off';
+    case 'staff passphrase':
+      return settings.staffPassphrase ? 'on' : 'off';
+    case 'question line':
+      return settings.questionLine;
     default:
       return name satisfies never;
   }

@@ -2,11 +2,13 @@ import type { PostId } from '../../shared/ids.js';
 import type { MoveOf } from '../../shared/moves.js';
 import { said, wordsOf } from '../../shared/said.js';
 import type { Level } from '../../shared/strategies.js';
+import { nextLine } from '../progress/class-line.js';
 import { settle } from './advance.js';
 import { actorOf, add, personAt, refuse, timeOf, type Deciding } from './deciding.js';
 import { dayOf } from './hours.js';
 import { judgePost, judgedOf } from './judge-post.js';
 import { isStaff, runningOf, segmentText } from './lookup.js';
+import { acknowledge, tryAlarm } from './decide-alarms.js';
 import { afterShown, audienceOf } from './send-post.js';
 import type { Post } from './state.js';
 
@@ -19,6 +21,7 @@ type StaffMove = MoveOf<
   | 'overrule'
   | 'confirm-meaning'
   | 'acknowledge-alarm'
+  | 'try-alarm'
 >;
 
 const dayLength = 24 * 3_600_000;
@@ -40,14 +43,10 @@ export function decideStaff(d: Deciding, move: StaffMove): void {
       return overrule(d, move);
     case 'confirm-meaning':
       return confirmMeaning(d, move);
-    case 'acknowledge-alarm': {
-      const alarm = d.state.alarms[move.alarm];
-      if (!alarm)
-        return refuse('not found', 'Cannot take that, expected an alarm of this class', 'Look at the list.');
-      return alarm.acknowledgedBy === null
-        ? add(d, { type: 'alarm-acknowledged', alarm: alarm.id })
-        : undefined;
-    }
+    case 'acknowledge-alarm':
+      return acknowledge(d, move.alarm);
+    case 'try-alarm':
+      return tryAlarm(d);
     default:
       return move satisfies never;
   }
@@ -169,6 +168,8 @@ function overrule(d: Deciding, move: MoveOf<'overrule'>): void {
     as: post.do === 'question' ? (move.as ?? null) : null,
     note: move.note === undefined ? null : said(actorOf(d).id, move.note),
   });
+  const step = d.state.settings.questionLine === 'follow the tutor' ? nextLine(d.state) : null;
+  if (step !== null) add(d, { type: 'line-moved', ...step });
 }
 
 /** The word as it stands in the segment, else as the pupil named it. */

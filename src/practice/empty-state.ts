@@ -16,6 +16,8 @@ export function emptyState(classId: ClassId): ClassState {
     shelf: {},
     posts: {},
     alarms: {},
+    trials: {},
+    line: { shift: 0, movedAt: 0 },
     reviews: {},
     reviewSteps: {},
     meanings: {},

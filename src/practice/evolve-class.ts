@@ -10,6 +10,7 @@ import type { ClassState, Group, Person, Post, PostStage } from './state.js';
 type ClassChange = EventOf<
   | 'class-made'
   | 'setting-changed'
+  | 'line-moved'
   | 'strategy-opened'
   | 'strategy-closed'
   | 'group-made'
@@ -18,6 +19,7 @@ type ClassChange = EventOf<
   | 'pupil-moved'
   | 'person-removed'
   | 'person-erased'
+  | 'second-key-reset'
   | 'goal-set'
   | 'help-changed'
 >;
@@ -30,10 +32,17 @@ export function evolveClass(state: ClassState, event: ClassChange): ClassState {
         ...state,
         made: true,
         name: event.name,
-        settings: { ...settingDefaults, zone: event.zone, register: event.register },
+        settings: {
+          ...settingDefaults,
+          zone: event.zone,
+          register: event.register,
+          moderation: event.moderation ?? 'hold everything',
+        },
       };
     case 'setting-changed':
-      return { ...state, settings: settingsAfter(state, event) };
+      return lineAfter({ ...state, settings: settingsAfter(state, event) }, event);
+    case 'line-moved':
+      return { ...state, line: { shift: event.to, movedAt: event.at } };
     case 'strategy-opened':
     case 'strategy-closed':
       return withStrategy(state, event);
@@ -52,6 +61,9 @@ export function evolveClass(state: ClassState, event: ClassChange): ClassState {
       );
     case 'person-erased':
       return erase(state, event.person);
+    case 'second-key-reset':
+      // What opens a door lies with the store, never in the state.
+      return state;
     case 'goal-set':
       return withPerson(state, event.person, (person) => ({ ...person, goal: event.strategy }));
     case 'help-changed':
@@ -62,6 +74,11 @@ export function evolveClass(state: ClassState, event: ClassChange): ClassState {
     default:
       return event satisfies never;
   }
+}
+
+/** Where the line is to stay as measured, what it has moved is taken back. */
+function lineAfter(state: ClassState, { setting, at }: EventOf<'setting-changed'>): ClassState {
+  return setting === 'question line' ? { ...state, line: { shift: 0, movedAt: at } } : state;
 }
 
 function settingsAfter({ settings }: ClassState, event: EventOf<'setting-changed'>): ClassState['settings'] {

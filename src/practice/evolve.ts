@@ -32,6 +32,7 @@ function change(state: ClassState, event: ClassEvent): ClassState {
   switch (event.type) {
     case 'class-made':
     case 'setting-changed':
+    case 'line-moved':
     case 'strategy-opened':
     case 'strategy-closed':
     case 'group-made':
@@ -40,6 +41,7 @@ function change(state: ClassState, event: ClassEvent): ClassState {
     case 'pupil-moved':
     case 'person-removed':
     case 'person-erased':
+    case 'second-key-reset':
     case 'goal-set':
     case 'help-changed':
       return evolveClass(state, event);
@@ -94,6 +96,9 @@ function change(state: ClassState, event: ClassEvent): ClassState {
     case 'alarm-raised':
     case 'alarm-acknowledged':
     case 'alarm-escalated':
+    case 'alarm-tried':
+    case 'trial-acknowledged':
+    case 'trial-escalated':
       return evolveAlarms(state, event);
     default:
       return event satisfies never;

@@ -44,7 +44,14 @@ function inputOf(d: Deciding, draft: Judged): JudgeInput | null {
   const adults = gist === undefined ? {} : { gist };
   switch (draft.do) {
     case 'question':
-      return { kind: 'question', segment, text, ...adults, peers: peersOf(d, draft) };
+      return {
+        kind: 'question',
+        segment,
+        text,
+        ...adults,
+        peers: peersOf(d, draft),
+        ...(d.state.line.shift === 0 ? {} : { line: d.state.line.shift }),
+      };
     case 'sum-up':
       return { kind: 'sum-up', segment, text, ...adults, peers: peersOf(d, draft) };
     case 'clarify':

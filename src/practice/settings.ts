@@ -1,5 +1,5 @@
 import { Fault } from '../../shared/fault.js';
-import { moderations, type SettingName } from '../../shared/moves.js';
+import { moderations, questionLines, type SettingName } from '../../shared/moves.js';
 import { registers, strategies, type Register, type Strategy } from '../../shared/strategies.js';
 import type { Calendar } from '../../shared/time.js';
 import type { SessionTime, Settings } from './state.js';
@@ -7,9 +7,12 @@ import type { SessionTime, Settings } from './state.js';
 const dayNames = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
 const longestText = 400;
 
-/** What a new class starts with: an adult looks at everything until one decides otherwise. */
+/** How a setting that is either is written. */
+export const switches = ['off', 'on'] as const;
+
+/** What a new class starts with: an adult looks at what is doubtful before anybody else does. */
 export const settingDefaults: Settings = {
-  moderation: 'hold everything',
+  moderation: 'hold what is doubtful',
   sessions: [],
   schoolDays: [1, 2, 3, 4, 5],
   opensMinute: 7 * 60 + 30,
@@ -22,6 +25,10 @@ export const settingDefaults: Settings = {
   alarmNumber: null,
   termEnds: null,
   idleMinutes: 30,
+  alarmMinutes: 30,
+  pictureSecret: false,
+  staffPassphrase: false,
+  questionLine: 'follow the tutor',
 };
 
 function unfit(setting: SettingName, expected: string, example: string): Fault {
@@ -124,10 +131,14 @@ function pick<W extends string>(setting: SettingName, words: readonly W[], value
   return found;
 }
 
-function minutesOf(value: string): number {
+function minutesOf(setting: SettingName, value: string): number {
   const minutes = /^\d{1,3}$/u.test(value.trim()) ? Number(value) : 0;
-  if (minutes < 5 || minutes > 240) throw unfit('idle minutes', 'a number from 5 to 240', '30');
+  if (minutes < 5 || minutes > 240) throw unfit(setting, 'a number from 5 to 240', '30');
   return minutes;
+}
+
+function isOn(setting: SettingName, value: string): boolean {
+  return pick(setting, switches, value) === 'on';
 }
 
 /** The settings with one of them read from a line; throws `Fault` with what was expected. */
@@ -173,7 +184,15 @@ export function readSetting(settings: Settings, setting: SettingName, value: str
     case 'term ends':
       return { ...settings, termEnds: isNone(value) ? null : (parts(value)[0] ?? null) };
     case 'idle minutes':
-      return { ...settings, idleMinutes: minutesOf(value) };
+      return { ...settings, idleMinutes: minutesOf(setting, value) };
+    case 'alarm minutes':
+      return { ...settings, alarmMinutes: minutesOf(setting, value) };
+    case 'picture secret':
+      return { ...settings, pictureSecret: isOn(setting, value) };
+    case 'staff passphrase':
+      return { ...settings, staffPassphrase: isOn(setting, value) };
+    case 'question line':
+      return { ...settings, questionLine: pick(setting, questionLines, value) };
     default:
       return setting satisfies never;
   }

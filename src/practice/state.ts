@@ -1,7 +1,7 @@
 import type { EventOf, HeldTimes, HoldReason, PostAudience, SegmentTimes } from '../../shared/events.js';
 import type { AlarmId, ClassId, GroupId, PassageId, PersonId, PostId, PracticeId } from '../../shared/ids.js';
 import type { Finding, Judgement } from '../../shared/judgements.js';
-import type { moderations, outcomes, responses } from '../../shared/moves.js';
+import type { moderations, outcomes, questionLines, responses } from '../../shared/moves.js';
 import type { Role } from '../../shared/roles.js';
 import type { Said, Seed } from '../../shared/said.js';
 import type {
@@ -39,6 +39,14 @@ export interface Settings {
   readonly alarmNumber: string | null;
   readonly termEnds: string | null;
   readonly idleMinutes: number;
+  /** Clock minutes after which an alarm that nobody took goes on to the deputy. */
+  readonly alarmMinutes: number;
+  /** Whether every pupil chooses three pictures and is asked for them at the door. */
+  readonly pictureSecret: boolean;
+  /** Whether every adult sets a passphrase and is asked for it at the door. */
+  readonly staffPassphrase: boolean;
+  /** Whether the line between literal and inferential moves with the tutor's checks, or stays where it was measured. */
+  readonly questionLine: (typeof questionLines)[number];
 }
 
 export interface Person {
@@ -222,6 +230,16 @@ export interface Alarm {
   readonly escalated: boolean;
 }
 
+/** A rehearsal of the chain of calls; of nobody but the adult who tries it. */
+export interface Trial {
+  readonly id: AlarmId;
+  readonly by: PersonId;
+  readonly at: Instant;
+  readonly escalatesAt: Instant;
+  readonly acknowledgedBy: PersonId | null;
+  readonly escalated: boolean;
+}
+
 /** The class: everything that decide needs, rebuilt from the journal by evolve alone. */
 export interface ClassState {
   readonly id: ClassId;
@@ -237,6 +255,10 @@ export interface ClassState {
   readonly shelf: Readonly<Record<PassageId, ShelfPassage>>;
   readonly posts: Readonly<Record<PostId, Post>>;
   readonly alarms: Readonly<Record<AlarmId, Alarm>>;
+  /** Rehearsals of alarms, apart from them, so that nothing counts them in. */
+  readonly trials: Readonly<Record<AlarmId, Trial>>;
+  /** The class's own line between literal and inferential, added to the judge's: a chance, -0.15..0.15, and when it last moved. */
+  readonly line: { readonly shift: number; readonly movedAt: Instant };
   /** When each word comes back, by person and word in lower case. */
   readonly reviews: Readonly<Record<PersonId, Readonly<Record<string, Instant>>>>;
   /** How often in a row a word was known, by person and word. */

@@ -88,6 +88,23 @@ export function tellReminder(state: ClassState, event: EventOf<'staff-reminded'>
   }
 }
 
+/** The line between literal and inferential has moved, and how to take that back. */
+export function tellLine(state: ClassState, event: EventOf<'line-moved'>): readonly Telling[] {
+  const speak = speakTo(state);
+  const { checked, differed, side } = event;
+  return [
+    say(`line/${state.version}`, toStaff(null), [
+      prose(speak('line moved', { checked, differed, side })),
+      ...choices(
+        choice(
+          speak('line back'),
+          move('change-setting', { setting: 'question line', value: 'as measured' }),
+        ),
+      ),
+    ]),
+  ];
+}
+
 /** The note to staff when a practice pauses itself. */
 export function tellNobody(state: ClassState, id: GroupId): Telling {
   const speak = speakTo(state);

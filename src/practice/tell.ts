@@ -2,12 +2,12 @@ import type { ClassEvent } from '../../shared/events.js';
 import type { PostId } from '../../shared/ids.js';
 import type { Telling } from '../../shared/tellings.js';
 import type { ClassState, Post } from './state.js';
-import { tellAlarm } from './tell-alarms.js';
+import { tellAlarm, tellTrial } from './tell-alarms.js';
 import { tellDraft, tellGoneTo, tellHeld, tellPosted, tellReleased, tellSentBack } from './tell-draft.js';
 import { tellPrivate } from './tell-private.js';
 import { tellRunning } from './tell-running.js';
 import { tellNudge, tellSegment } from './tell-segment.js';
-import { tellMeaning, tellReminder, tellWaiting } from './tell-staff.js';
+import { tellLine, tellMeaning, tellReminder, tellWaiting } from './tell-staff.js';
 import { tellGone, tellShown } from './tell-talk.js';
 
 /** What everybody is told of an event; `after` is the state right after that event, not after those that follow it. */
@@ -65,6 +65,8 @@ export function tell(after: ClassState, event: ClassEvent): readonly Telling[] {
       return ofPost(after, event.post, (post) => tellGoneTo(after, post, 'left'));
     case 'question-seeded':
       return ofPost(after, event.post, (post) => tellShown(after, post));
+    case 'line-moved':
+      return tellLine(after, event);
     case 'staff-reminded':
       return tellReminder(after, event);
     case 'meaning-confirmed':
@@ -73,6 +75,10 @@ export function tell(after: ClassState, event: ClassEvent): readonly Telling[] {
     case 'alarm-acknowledged':
     case 'alarm-escalated':
       return tellAlarm(after, event);
+    case 'alarm-tried':
+    case 'trial-acknowledged':
+    case 'trial-escalated':
+      return tellTrial(after, event);
     case 'class-made':
     case 'setting-changed':
     case 'strategy-opened':
@@ -83,6 +89,7 @@ export function tell(after: ClassState, event: ClassEvent): readonly Telling[] {
     case 'pupil-moved':
     case 'person-removed':
     case 'person-erased':
+    case 'second-key-reset':
     case 'goal-set':
     case 'help-changed':
     case 'passage-added':

@@ -35,7 +35,7 @@ function openPrediction(facts: Facts, post: Post): OpenPrediction {
 }
 
 function toCheck(facts: Facts): readonly PostToCheck[] {
-  return postsToCheck(facts.state, facts.rows, facts.at).flatMap((checked) => {
+  return postsToCheck(facts.state, facts.at).flatMap((checked) => {
     const post = facts.state.posts[checked.post];
     if (post === undefined) return [];
     return [
@@ -80,7 +80,7 @@ export function digestOf(input: DigestInput): Digest {
     notLed: pupils.filter(({ led }) => led === 0).map(({ nickname }) => nickname),
     notAnswered: facts.talk.length === 0 ? [] : namesOf(facts, ({ id }) => !answered.has(id)),
     predictions: uncheckedPredictions(facts).map((post) => openPrediction(facts, post)),
-    agreement: agreementWithTutor(state, facts.rows, facts.at),
+    agreement: agreementWithTutor(state),
     check: toCheck(facts),
   };
 }

@@ -3,12 +3,11 @@
  * sure of. How well tutor and judges agree is reckoned from the random ones alone, since the unsure ones are the hardest.
  * A week begins on Monday, UTC; the draw is by a hash of class, week and post, so that it is the same on every look.
  */
-import type { EvidenceRow } from '../../shared/evidence.js';
 import type { PostId } from '../../shared/ids.js';
 import type { Level } from '../../shared/strategies.js';
 import type { Instant } from '../../shared/time.js';
 import type { ClassState, Post } from '../practice/state.js';
-import { kappaInWords, tableOf, weightedKappaOf } from './kappa.js';
+import { kappaInWords, kappaRange, tableOf, weightedKappaOf } from './kappa.js';
 
 const week = 7 * 86_400_000;
 /** From Thursday, 1 January 1970, back to its Monday. */
@@ -29,6 +28,9 @@ export interface TutorAgreement {
   readonly same: number;
   /** Kappa with squared weights over levels 0..3, null where not computable. */
   readonly kappa: number | null;
+  /** 95 % of kappa, from drawing the same checks again and again; null where kappa is. */
+  readonly low: number | null;
+  readonly high: number | null;
   readonly words: string;
 }
 
@@ -51,26 +53,34 @@ export function judgedLevel(post: Post): Level | null {
   return (post.second ?? post.first)?.level ?? null;
 }
 
-function judgedIn(state: ClassState, rows: readonly EvidenceRow[], which: number): readonly Post[] {
-  return rows
-    .filter((row) => weekOf(row.at) === which && row.post !== null)
-    .map((row) => (row.post === null ? undefined : state.posts[row.post]))
-    .filter((post) => post !== undefined)
-    .filter((post) => judgedLevel(post) !== null && post.stage.stage !== 'removed');
+/** Pupils' posts that were judged, by the week in which they were written. */
+function judgedByWeek(state: ClassState): ReadonlyMap<number, readonly Post[]> {
+  const weeks = new Map<number, Post[]>();
+  for (const post of Object.values(state.posts)) {
+    const pupils = post.person !== null && state.people[post.person]?.role === 'pupil';
+    if (!pupils || post.first === null || post.stage.stage === 'removed') continue;
+    const which = weekOf(post.at);
+    const posts = weeks.get(which);
+    if (posts) posts.push(post);
+    else weeks.set(which, [post]);
+  }
+  return weeks;
 }
 
 function drawn(state: ClassState, posts: readonly Post[], which: number): readonly Post[] {
-  const number = new Map(posts.map((post) => [post.id, drawNumber(`${state.id}/${which}/${post.id}`)]));
-  return posts.toSorted((a, b) => (number.get(a.id) ?? 0) - (number.get(b.id) ?? 0)).slice(0, ofEach);
+  const judged = posts.filter((post) => judgedLevel(post) !== null);
+  const number = new Map(judged.map((post) => [post.id, drawNumber(`${state.id}/${which}/${post.id}`)]));
+  return judged.toSorted((a, b) => (number.get(a.id) ?? 0) - (number.get(b.id) ?? 0)).slice(0, ofEach);
+}
+
+/** The posts drawn at random for the checks of all weeks so far. */
+export function randomPosts(state: ClassState): readonly Post[] {
+  return [...judgedByWeek(state)].flatMap(([which, posts]) => drawn(state, posts, which));
 }
 
 /** At most six posts of the week that holds `at`: three at random, then the three that the judges are least sure of. */
-export function postsToCheck(
-  state: ClassState,
-  rows: readonly EvidenceRow[],
-  at: Instant,
-): readonly CheckedPost[] {
-  const posts = judgedIn(state, rows, weekOf(at));
+export function postsToCheck(state: ClassState, at: Instant): readonly CheckedPost[] {
+  const posts = judgedByWeek(state).get(weekOf(at)) ?? [];
   const random = drawn(state, posts, weekOf(at));
   const sureness = (post: Post): number => (post.second ?? post.first)?.probability ?? 1;
   const unsure = posts
@@ -88,24 +98,18 @@ export function postsToCheck(
   ];
 }
 
-/** Agreement of tutor and judges over the random posts of every week up to `at`. */
-export function agreementWithTutor(
-  state: ClassState,
-  rows: readonly EvidenceRow[],
-  at: Instant,
-): TutorAgreement {
-  const weeks = new Set(rows.filter((row) => row.at <= at).map((row) => weekOf(row.at)));
-  const pairs = [...weeks]
-    .flatMap((which) => drawn(state, judgedIn(state, rows, which), which))
-    .flatMap((post): [number, number][] => {
-      const judged = judgedLevel(post);
-      return judged === null || post.overruled === null ? [] : [[judged, post.overruled.level]];
-    });
+/** Agreement of tutor and judges over the random posts of every week so far. */
+export function agreementWithTutor(state: ClassState): TutorAgreement {
+  const pairs = randomPosts(state).flatMap((post): [number, number][] => {
+    const judged = judgedLevel(post);
+    return judged === null || post.overruled === null ? [] : [[judged, post.overruled.level]];
+  });
   const { kappa } = weightedKappaOf(tableOf(pairs, 4));
   return {
     checked: pairs.length,
     same: pairs.filter(([judged, tutor]) => judged === tutor).length,
     kappa,
+    ...kappaRange(pairs, 4, drawNumber(state.id)),
     words: kappaInWords(kappa),
   };
 }

@@ -118,6 +118,7 @@ describe('Settings', () => {
       alarmNumber: '12 34',
       termEnds: '2026-12-18',
       idleMinutes: 45,
+    questionLine: 'follow the tutor',
     };
     for (const whole of [settings, settingDefaults]) {
       const read = settingNames.reduce(

@@ -38,6 +38,7 @@ describe('settings', () => {
     ['alarm number', 'none', { alarmNumber: null }],
     ['term ends', '2026-07-17', { termEnds: '2026-07-17' }],
     ['idle minutes', '45', { idleMinutes: 45 }],
+    ['question line', 'as measured', { questionLine: 'as measured' }],
   ])('%s takes “%s”', (setting, value, expected) =>
     expect(set(setting, value)).toEqual({ ...settingDefaults, ...expected }),
   );

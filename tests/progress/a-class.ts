@@ -126,6 +126,7 @@ export function aClass(more: Partial<ClassState> = {}): ClassState {
       alarmNumber: null,
       termEnds: null,
       idleMinutes: 30,
+      questionLine: 'follow the tutor',
     },
     people: {
       [wren]: person(wren, 'Wren'),

@@ -209,7 +209,14 @@ describe('Posts to check', () => {
           : one,
       );
     const ofUnsure = digestOf({ state: withPosts(settle('least sure', 2)), group, rows, at: inWeek });
-    expect(ofUnsure.agreement).toEqual({ checked: 0, same: 0, kappa: null, words: 'not computable' });
+    expect(ofUnsure.agreement).toEqual({
+      checked: 0,
+      same: 0,
+      kappa: null,
+      low: null,
+      high: null,
+      words: 'not computable',
+    });
     const ofRandom = digestOf({ state: withPosts(settle('at random', 1)), group, rows, at: inWeek });
     expect(ofRandom.agreement).toMatchObject({ checked: 3, same: 3, words: 'not computable' });
     const other = digestOf({ state: withPosts(settle('at random', 2)), group, rows, at: inWeek });

@@ -1,5 +1,5 @@
 import { Fault } from './fault.js';
-import { roles, staffRoles, type Role } from './roles.js';
+import { namedAdults, roles, staffRoles, type Role } from './roles.js';
 import { readShape, type Shape, type UnionOf } from './shape.js';
 import { doings } from './strategies.js';
 
@@ -42,8 +42,9 @@ export const mayLook: Readonly<Record<LookName, readonly Role[]>> = {
   preview: ['tutor', 'teacher'],
   'preview-text': ['tutor', 'teacher'],
   waiting: ['tutor', 'teacher'],
-  alarms: ['tutor', 'teacher', 'safeguarding lead'],
-  'alarm-words': ['safeguarding lead'],
+  alarms: ['tutor', 'teacher', ...namedAdults],
+  /** The deputy sees the words only of an alarm that went on to them. */
+  'alarm-words': namedAdults,
   digest: ['tutor', 'teacher'],
   words: ['pupil', 'tutor', 'teacher'],
   roster: ['tutor', 'teacher', 'administrator'],

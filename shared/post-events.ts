@@ -161,4 +161,8 @@ export type AlarmEvents =
       }
     >
   | E<'alarm-acknowledged', { readonly alarm: AlarmId }>
-  | E<'alarm-escalated', { readonly alarm: AlarmId }>;
+  | E<'alarm-escalated', { readonly alarm: AlarmId }>
+  /** A rehearsal: the chain of calls is walked, and nothing of it is about a pupil. */
+  | E<'alarm-tried', { readonly alarm: AlarmId; readonly escalatesAt: Instant }>
+  | E<'trial-acknowledged', { readonly alarm: AlarmId }>
+  | E<'trial-escalated', { readonly alarm: AlarmId }>;

@@ -1,5 +1,12 @@
 /** Roles are ours, never the platform's. */
-export const roles = ['pupil', 'tutor', 'teacher', 'administrator', 'safeguarding lead'] as const;
+export const roles = [
+  'pupil',
+  'tutor',
+  'teacher',
+  'administrator',
+  'safeguarding lead',
+  'safeguarding deputy',
+] as const;
 export type Role = (typeof roles)[number];
 
 /** Every role that belongs to an adult. */
@@ -8,4 +15,8 @@ export const staffRoles = [
   'teacher',
   'administrator',
   'safeguarding lead',
+  'safeguarding deputy',
 ] as const satisfies readonly Role[];
+
+/** The adults who are called when a post is worrying: the lead at once, the deputy when nobody answers. No other role inherits theirs. */
+export const namedAdults = ['safeguarding lead', 'safeguarding deputy'] as const satisfies readonly Role[];

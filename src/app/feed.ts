@@ -40,6 +40,7 @@ function audiencesOf(state: ClassState, person: Person): readonly Audience[] {
       ];
     case 'administrator':
     case 'safeguarding lead':
+    case 'safeguarding deputy':
       return [own];
   }
 }

@@ -152,6 +152,7 @@ function sealed(event: ClassEvent): ClassEvent {
 /** What must follow a commit: an erasure goes through all that is kept; then whoever listens is told. */
 async function afterwards(tools: HandleTools, classId: ClassId, outcome: Outcome): Promise<void> {
   for (const event of outcome.events) {
+    if (event.type === 'second-key-reset') await tools.store.secondKey(classId, event.person, () => null);
     if (event.type !== 'person-erased') continue;
     await tools.store.erasePerson(classId, event.person);
     tools.classes.drop(classId);

@@ -79,10 +79,46 @@ export const staffClassWords = catalogue({
     'plain words',
     'A new slip: /roster slip person:… It is shown once, and older ones stop working.',
   ),
+  'slip sheet how': staff(
+    'plain words',
+    'Slips for a whole group, to print and cut: /roster sheet group:… Older slips of its pupils stop working.',
+  ),
+  'second keys': staff(
+    'plain words',
+    'Who chose three pictures or a passphrase. After a reset they choose anew when they next come in.',
+  ),
+  'reset pictures': staff('plain words', 'Reset the pictures of {who}'),
+  'reset pictures locked': staff('plain words', 'Reset the pictures of {who} (too many wrong tries)'),
+  'reset passphrase': staff('plain words', 'Reset the passphrase of {who}'),
+  'reset passphrase locked': staff('plain words', 'Reset the passphrase of {who} (too many wrong tries)'),
   'never seen': staff('plain words', 'not here yet'),
   'last seen': staff('plain words', 'last here {when}'),
   'split why': staff('trade', 'A group of more than six talks less each. Four is best.'),
   split: staff('plain words', 'Split {group}'),
+
+  // What a class needs before pupils come in.
+  'not ready title': staff('plain words', 'Pupils cannot come in yet'),
+  'not ready why': staff(
+    'trade',
+    'Their slips open this class once it is settled who is called when a post is worrying, and what the child reads then. Still to set:',
+  ),
+  'missing alarm text': staff(
+    'plain words',
+    'What a worried child reads: /class set setting:alarm text value:…',
+  ),
+  'missing alarm number': staff(
+    'plain words',
+    'The number that a worried child can call: /class set setting:alarm number value:…',
+  ),
+  'missing lead': staff(
+    'plain words',
+    'The adult who is called: /roster add nickname:… role:safeguarding lead',
+  ),
+  'missing deputy': staff(
+    'plain words',
+    'The adult who is called when nobody answers: /roster add nickname:… role:safeguarding deputy',
+  ),
+  'try it': staff('plain words', 'Then try it, by a call that says it is a rehearsal: /class try-alarm'),
 
   // Settings.
   'settings title': staff('plain words', 'Settings of {name}'),
@@ -103,6 +139,9 @@ export const staffClassWords = catalogue({
   'setting alarm number': staff('plain words', 'Number to call'),
   'setting term ends': staff('plain words', 'End of term'),
   'setting question line': staff('trade', 'The line between literal and inferential'),
+  'setting alarm minutes': staff('plain words', 'Minutes until an alarm goes on to the deputy'),
+  'setting picture secret': staff('plain words', 'Every pupil chooses three pictures as a second key'),
+  'setting staff passphrase': staff('plain words', 'Every adult sets a passphrase as a second key'),
   'setting idle minutes': staff('plain words', 'Minutes until a draft posts itself'),
   'hint moderation': staff('plain words', 'Pick one.'),
   'hint sessions': staff('plain words', 'For instance: Tue 14:00, Thu 14:00. Or: none'),
@@ -117,4 +156,5 @@ export const staffClassWords = catalogue({
   'hint term ends': staff('plain words', 'For instance: 2026-12-18. Or: none'),
   'hint question line': staff('plain words', 'follow the tutor, or as measured'),
   'hint idle minutes': staff('plain words', '5 to 240'),
+  'hint alarm minutes': staff('plain words', '5 to 240, counted by the clock, at any hour'),
 });

@@ -1,10 +1,14 @@
 import type { Block, Message } from '../../shared/messages.js';
-import type { Alarm } from '../practice/state.js';
+import type { Alarm, Trial } from '../practice/state.js';
 import { answer, nameOf, staff, type Asked } from './asked.js';
 import { choice, choices, heading, look, move, prose } from './blocks.js';
+import { maySeeWords } from './alarm-words.js';
 import { allowedBlocks } from './allowed-blocks.js';
 
-function stands(asked: Asked, alarm: Alarm): string {
+/** As many rehearsals are listed, the newest. */
+const trialsShown = 3;
+
+function stands(asked: Asked, alarm: Alarm | Trial): string {
   if (alarm.acknowledgedBy !== null) {
     return staff('alarm seen', { who: nameOf(asked.state, alarm.acknowledgedBy) });
   }
@@ -19,16 +23,37 @@ function oneAlarm(asked: Asked, alarm: Alarm): readonly Block[] {
     prose(stands(asked, alarm)),
     ...choices(null, [
       ...(open ? [choice(staff('acknowledge'), move('acknowledge-alarm', { alarm: alarm.id }))] : []),
-      choice(staff('see words of alarm'), look('alarm-words', { alarm: alarm.id })),
+      ...(maySeeWords(asked.by.role, alarm)
+        ? [choice(staff('see words of alarm'), look('alarm-words', { alarm: alarm.id }))]
+        : []),
     ]),
   ];
 }
 
-/** Alarms, the open ones first; their words are shown to the safeguarding lead alone, each look on record. */
+function byTime(a: Alarm | Trial, b: Alarm | Trial): number {
+  return Number(a.acknowledgedBy !== null) - Number(b.acknowledgedBy !== null) || b.at - a.at;
+}
+
+/** Rehearsals stand apart, below, and are counted nowhere. */
+function trialBlocks(asked: Asked): readonly Block[] {
+  const trials = Object.values(asked.state.trials).toSorted(byTime).slice(0, trialsShown);
+  if (trials.length === 0) return [];
+  return [
+    heading(staff('trials title')),
+    ...trials.flatMap((trial) => [
+      heading(staff('trial of', { who: nameOf(asked.state, trial.by), when: asked.port.when(trial.at) })),
+      prose(staff('trial what')),
+      prose(stands(asked, trial)),
+      ...(trial.acknowledgedBy === null
+        ? choices(null, [choice(staff('acknowledge'), move('acknowledge-alarm', { alarm: trial.id }))])
+        : []),
+    ]),
+  ];
+}
+
+/** Alarms, the open ones first; their words are shown to the named adults alone, each look on record. */
 export function alarms(asked: Asked): readonly Message[] {
-  const all = Object.values(asked.state.alarms).toSorted(
-    (a, b) => Number(a.acknowledgedBy !== null) - Number(b.acknowledgedBy !== null) || b.at - a.at,
-  );
+  const all = Object.values(asked.state.alarms).toSorted(byTime);
   const open = all.filter(({ acknowledgedBy }) => acknowledgedBy === null).length;
   const { alarmNumber } = asked.state.settings;
   return [
@@ -38,7 +63,7 @@ export function alarms(asked: Asked): readonly Message[] {
       ...(alarmNumber === null ? [] : [prose(staff('alarm number', { number: alarmNumber }))]),
       ...allowedBlocks(
         asked.by.role,
-        all.flatMap((alarm) => oneAlarm(asked, alarm)),
+        [...all.flatMap((alarm) => oneAlarm(asked, alarm)), ...trialBlocks(asked)],
       ),
     ]),
   ];

@@ -4,10 +4,12 @@ import { helps, registers, strategies } from '../../shared/strategies.js';
 import { groupsOf } from '../practice/lookup.js';
 import type { Person } from '../practice/state.js';
 import { strategyWords } from '../progress/doing-words.js';
+import { isLocked } from '../practice/second-key.js';
 import type { Slip } from '../store/store.js';
 import { answer, nameOf, staff, type Asked } from './asked.js';
 import { choice, choices, form, heading, list, move, pick, prose, sameOptions, typed } from './blocks.js';
 import { allowedBlocks } from './allowed-blocks.js';
+import { notReady } from './not-ready.js';
 
 /** Above this many pupils a group is offered a split; 3 to 6 is common practice, no source. */
 const largest = 6;
@@ -100,6 +102,25 @@ function splits(asked: Asked, people: readonly Person[]): readonly Block[] {
   );
 }
 
+/** One tap takes back somebody's second key, for whom the looker may: a pupil's pictures, or an adult's passphrase by an administrator. */
+async function resets(asked: Asked, people: readonly Person[]): Promise<readonly Block[]> {
+  const { store } = asked.port;
+  const mine = people.filter(({ role }) => role === 'pupil' || asked.by.role === 'administrator');
+  const found = await Promise.all(
+    mine.map(async ({ id }) => ({ id, key: await store.secondKey(asked.state.id, id) })),
+  );
+  return choices(
+    staff('second keys'),
+    found.flatMap(({ id, key }) => {
+      if (key === null) return [];
+      const words = staff(`reset ${key.kind}${isLocked(key) ? ' locked' : ''}`, {
+        who: nameOf(asked.state, id),
+      });
+      return [choice(words, move('reset-second-key', { person: id }))];
+    }),
+  );
+}
+
 /** Who is in the class, who has a slip, and forms for what a role may change. */
 export async function roster(asked: Asked): Promise<readonly Message[]> {
   const people = Object.values(asked.state.people).filter(({ removed }) => !removed);
@@ -108,8 +129,11 @@ export async function roster(asked: Asked): Promise<readonly Message[]> {
   return [
     answer(asked, title, [
       heading(title),
+      ...notReady(asked),
       ...list(people.map((person) => personLine(asked, person, slips))),
       prose(staff('slip how')),
+      prose(staff('slip sheet how')),
+      ...(await resets(asked, people)),
       ...allowedBlocks(asked.by.role, [...splits(asked, people), ...forms(asked, people)]),
     ]),
   ];

@@ -2,17 +2,21 @@ import type { Block, Field, Message } from '../../shared/messages.js';
 import { moderations, settingNames, type SettingName } from '../../shared/moves.js';
 import { registers, strategies } from '../../shared/strategies.js';
 import { groupsOf } from '../practice/lookup.js';
+import { switches } from '../practice/settings.js';
 import type { Group } from '../practice/state.js';
 import { strategyWords } from '../progress/doing-words.js';
 import { answer, staff, type Asked } from './asked.js';
 import { choice, choices, form, heading, move, pick, prose, sameOptions, typed } from './blocks.js';
 import { allowedBlocks } from './allowed-blocks.js';
+import { notReady } from './not-ready.js';
 import { settingValue } from './setting-values.js';
 
 function field(asked: Asked, setting: SettingName): Field {
   const value = settingValue(asked.state.settings, setting);
   const label = staff(`setting ${setting}`);
   if (setting === 'moderation') return pick('value', label, sameOptions(moderations), true, value);
+  if (setting === 'picture secret' || setting === 'staff passphrase')
+    return pick('value', label, sameOptions(switches), true, value);
   if (setting === 'register') return pick('value', label, sameOptions(registers), true, value);
   return typed('line', 'value', label, { value, hint: staff(`hint ${setting}`) });
 }
@@ -39,6 +43,7 @@ export function settings(asked: Asked): readonly Message[] {
   return [
     answer(asked, title, [
       heading(title),
+      ...notReady(asked),
       ...allowedBlocks(asked.by.role, [
         ...groupsOf(asked.state).flatMap(strategiesOf),
         ...settingNames.map((setting) =>

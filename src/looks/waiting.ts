@@ -3,6 +3,7 @@ import type { Post } from '../practice/state.js';
 import { digestOf } from '../progress/digest.js';
 import { answer, staff, type Asked } from './asked.js';
 import { choice, choices, form, heading, list, look, move, prose, quotation, typed } from './blocks.js';
+import { notReady } from './not-ready.js';
 import { findingWords, heldPosts, staffBy, staffQuotation } from './staff-posts.js';
 
 /** Whether a post waits only because everything does. */
@@ -102,6 +103,7 @@ export async function waiting(asked: Asked): Promise<readonly Message[]> {
   return [
     answer(asked, title, [
       heading(title),
+      ...notReady(asked),
       ...alarmed(asked, alarms),
       ...(doubtful.length === 0 ? [] : [heading(staff('doubtful title', { many: doubtful.length }))]),
       ...doubtful.flatMap((post) => doubtfulOne(asked, post)),

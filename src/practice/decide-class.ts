@@ -3,9 +3,9 @@ import type { MoveOf } from '../../shared/moves.js';
 import { said } from '../../shared/said.js';
 import { settle } from './advance.js';
 import { shuffled } from './chance.js';
-import { add, groupAt, mint, personAt, refuse, type Deciding } from './deciding.js';
+import { actorOf, add, groupAt, mint, personAt, refuse, type Deciding } from './deciding.js';
 import { groupsOf, pupilsOf } from './lookup.js';
-import { withSetting } from './settings.js';
+import { settingDefaults, withSetting } from './settings.js';
 
 type ClassMove = MoveOf<
   'make-class' | 'change-setting' | 'open-strategy' | 'close-strategy' | 'make-group' | 'split-group'
@@ -17,6 +17,13 @@ export function decideClass(d: Deciding, move: ClassMove): void {
     case 'make-class':
       return makeClass(d, move);
     case 'change-setting':
+      if (move.setting === 'staff passphrase' && actorOf(d).role !== 'administrator') {
+        refuse(
+          'not allowed',
+          'Cannot set staff passphrase, expected an administrator, got another role',
+          'Ask an administrator of the class.',
+        );
+      }
       withSetting(d.state.settings, move.setting, move.value, d.tools.calendar);
       return add(d, { type: 'setting-changed', setting: move.setting, value: move.value });
     case 'open-strategy':
@@ -54,7 +61,7 @@ function makeClass(d: Deciding, move: MoveOf<'make-class'>): void {
       'Write it like this: Europe/Paris',
     );
   }
-  add(d, { type: 'class-made', name: move.name, zone: move.zone, register: move.register ?? '8-10' });
+  add(d, { type: 'class-made', name: move.name, zone: move.zone, register: move.register ?? '8-10', moderation: settingDefaults.moderation });
   add(d, { type: 'group-made', group: mint<GroupId>(d, 'g'), name: 'Group 1' });
   const person = mint<PersonId>(d, 'u');
   const nickname = said(person, move.nickname);

@@ -2,13 +2,13 @@ import type { PersonId } from '../../shared/ids.js';
 import type { MoveOf } from '../../shared/moves.js';
 import { said, wordsOf } from '../../shared/said.js';
 import { openPractice, settle } from './advance.js';
-import { add, groupAt, mint, personAt, refuse, type Deciding } from './deciding.js';
+import { actorOf, add, groupAt, mint, personAt, refuse, type Deciding } from './deciding.js';
 import { leadsNow } from './duty.js';
 import { groupsOf, pupilsOf } from './lookup.js';
 import { passLead } from './leading.js';
 
 type PeopleMove = MoveOf<
-  'add-person' | 'rename-person' | 'move-pupil' | 'remove-person' | 'erase-person' | 'set-goal' | 'set-help'
+  'add-person' | 'rename-person' | 'move-pupil' | 'remove-person' | 'erase-person' | 'reset-second-key' | 'set-goal' | 'set-help'
 >;
 
 /** More pupils than this are offered a split. */
@@ -36,6 +36,8 @@ export function decidePeople(d: Deciding, move: PeopleMove): void {
       if (d.state.people[move.person]?.removed === false) removePerson(d, move.person);
       if (!d.state.people[move.person]) personAt(d, move.person);
       return add(d, { type: 'person-erased', person: move.person });
+    case 'reset-second-key':
+      return resetSecondKey(d, move.person);
     case 'set-goal':
       pupilAt(d, move.person);
       return add(d, { type: 'goal-set', person: move.person, strategy: move.strategy });
@@ -51,6 +53,18 @@ export function decidePeople(d: Deciding, move: PeopleMove): void {
     default:
       return move satisfies never;
   }
+}
+
+/** A pupil's pictures are taken back by whoever runs the class, an adult's passphrase by an administrator alone. */
+function resetSecondKey(d: Deciding, id: PersonId): void {
+  if (personAt(d, id).role !== 'pupil' && actorOf(d).role !== 'administrator') {
+    refuse(
+      'not allowed',
+      'Cannot reset this passphrase, expected an administrator, got another role',
+      'Ask an administrator of the class.',
+    );
+  }
+  add(d, { type: 'second-key-reset', person: id });
 }
 
 function pupilAt(d: Deciding, id: PersonId): void {

@@ -85,6 +85,7 @@ function dispatch(d: Deciding, screened: Screened): void {
     case 'move-pupil':
     case 'remove-person':
     case 'erase-person':
+    case 'reset-second-key':
     case 'set-goal':
     case 'set-help':
       return decidePeople(d, move);
@@ -117,6 +118,7 @@ function dispatch(d: Deciding, screened: Screened): void {
     case 'overrule':
     case 'confirm-meaning':
     case 'acknowledge-alarm':
+    case 'try-alarm':
       return decideStaff(d, move);
     case 'visit':
     case 'pass-prediction':

@@ -11,7 +11,7 @@ export function due(state: ClassState): Instant | null {
       const post = state.posts[id];
       return post ? postTimes(post) : [];
     }),
-    ...Object.values(state.alarms).flatMap(({ escalatesAt, acknowledgedBy, escalated }) =>
+    ...[...Object.values(state.alarms), ...Object.values(state.trials)].flatMap(({ escalatesAt, acknowledgedBy, escalated }) =>
       acknowledgedBy === null && !escalated ? [escalatesAt] : [],
     ),
   ];

@@ -1,5 +1,5 @@
 import type { GroupId, PassageId, PersonId } from '../../shared/ids.js';
-import { staffRoles } from '../../shared/roles.js';
+import { staffRoles, type Role } from '../../shared/roles.js';
 import type { Register, Strategy } from '../../shared/strategies.js';
 import type { ClassState, Group, Person, Post, Practice } from './state.js';
 
@@ -26,6 +26,11 @@ export function pupilsOf(state: ClassState, group: GroupId): readonly Person[] {
   return Object.values(state.people).filter(
     (person) => person.role === 'pupil' && !person.removed && person.group === group,
   );
+}
+
+/** Everybody of one role who is still in the class. */
+export function peopleOfRole(state: ClassState, role: Role): readonly Person[] {
+  return Object.values(state.people).filter((person) => person.role === role && !person.removed);
 }
 
 /** Whether somebody is an adult of the class. */

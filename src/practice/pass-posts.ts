@@ -1,4 +1,5 @@
 import type { GroupId } from '../../shared/ids.js';
+import { passAlarms } from './decide-alarms.js';
 import { add, type Deciding } from './deciding.js';
 import { heldOf } from './evolve-posts.js';
 import { sendPost } from './send-post.js';
@@ -15,10 +16,7 @@ export function passPosts(d: Deciding): void {
     else sendPost(d, post, 'by itself');
   }
   for (const group of Object.keys(d.state.groups) as GroupId[]) remindStaff(d, group);
-  for (const alarm of Object.values(d.state.alarms)) {
-    if (alarm.acknowledgedBy !== null || alarm.escalated || alarm.escalatesAt > d.act.at) continue;
-    add(d, { type: 'alarm-escalated', alarm: alarm.id });
-  }
+  passAlarms(d);
 }
 
 /** One reminder for all that waits: where both the tutor's and the deputy's are due, the deputy's. */

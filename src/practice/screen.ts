@@ -6,7 +6,6 @@ import { add, mint, timeOf, type Deciding } from './deciding.js';
 import { isOpen } from './hours.js';
 import { runningOf } from './lookup.js';
 import type { ClassState } from './state.js';
-import { numbers } from './times.js';
 
 /** What the screen says of all that a pupil sent in one move. */
 export interface Screened {
@@ -71,7 +70,7 @@ export function raiseAlarm(d: Deciding, person: PersonId, screened: Screened): v
     words: { kind: 'sealed', by: person, text: screened.text },
     findings: screened.findings,
     from: d.act.move.type === 'tell-grown-up' ? 'tell a grown-up' : 'post',
-    escalatesAt: d.act.at + numbers.alarmMinutes * 60_000,
+    escalatesAt: d.act.at + d.state.settings.alarmMinutes * 60_000,
     inOpenHours: isOpen(timeOf(d), d.act.at),
   });
 }

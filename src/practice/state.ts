@@ -38,6 +38,14 @@ export interface Settings {
   readonly alarmText: string | null;
   readonly alarmNumber: string | null;
   readonly termEnds: string | null;
+  /** School days are no matter here: whole days that words are kept after the end of their term. */
+  readonly wordsKept: number;
+  /** Days after which words go where no end of term is ahead of them. */
+  readonly longestKept: number;
+  /** The last day of a school year, month and day, "07-31". */
+  readonly yearEnds: string;
+  /** Years that an alarm's words are kept after the school year in which it was raised. */
+  readonly alarmWordsKept: number;
   readonly idleMinutes: number;
   /** Clock minutes after which an alarm that nobody took goes on to the deputy. */
   readonly alarmMinutes: number;

@@ -34,7 +34,6 @@ export const numbers = {
   /** A deadline that is found this much too late fell while the machine slept. */
   slept: 30,
   undoHours: 24,
-  alarmMinutes: 30,
 } as const;
 
 const minute = 60_000;

@@ -98,6 +98,15 @@ export interface Slip {
   readonly revoked: boolean;
 }
 
+/** What is asked for beside a slip or a link, as a hash with its salt, and how the tries at it went. */
+export interface SecondKey {
+  readonly kind: 'pictures' | 'passphrase';
+  readonly hash: string;
+  /** Wrong answers in a row. */
+  readonly misses: number;
+  readonly missedAt: Instant | null;
+}
+
 /** Who somebody of a platform is with us. */
 export interface Identity {
   readonly channel: 'room' | 'discord' | 'slack';
@@ -162,6 +171,12 @@ export interface Store {
   slipsOf(classId: ClassId): Promise<readonly Slip[]>;
   /** Revokes a person's slips and ends the sessions made from them. */
   revokeSlips(classId: ClassId, person: PersonId): Promise<void>;
+  /** Somebody's second key as it then stands; `change` is made in one transaction with the read, and null takes the key away. */
+  secondKey(
+    classId: ClassId,
+    person: PersonId,
+    change?: (key: SecondKey | null) => SecondKey | null,
+  ): Promise<SecondKey | null>;
   saveSession(session: Session): Promise<void>;
   session(id: string): Promise<Session | null>;
   endSession(id: string): Promise<void>;

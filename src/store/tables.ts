@@ -47,6 +47,14 @@ export interface Tables {
     expires_at: Instant;
     revoked: number;
   };
+  second_key: {
+    class_id: ClassId;
+    person: PersonId;
+    kind: 'pictures' | 'passphrase';
+    hash: string;
+    misses: number;
+    missed_at: Instant | null;
+  };
   session: {
     id: string;
     class_id: ClassId;

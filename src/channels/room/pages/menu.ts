@@ -1,5 +1,5 @@
 import { mayLook, type LookName } from '../../../../shared/looks.js';
-import type { Role } from '../../../../shared/roles.js';
+import { staffRoles, type Role } from '../../../../shared/roles.js';
 import type { RoomWord } from '../words.js';
 
 interface MenuItem {
@@ -8,7 +8,6 @@ interface MenuItem {
   readonly who: readonly Role[];
 }
 
-const everyStaff: readonly Role[] = ['tutor', 'teacher', 'administrator', 'safeguarding lead'];
 const item = (path: string, word: RoomWord, look: LookName): MenuItem => ({ path, word, who: mayLook[look] });
 
 const pupilMenu: readonly MenuItem[] = [
@@ -32,7 +31,7 @@ const staffMenu: readonly MenuItem[] = [
   item('/words', 'words', 'words'),
   item('/alarms', 'alarms', 'alarms'),
   item('/settings', 'settings', 'settings'),
-  { path: '/commands', word: 'commands', who: everyStaff },
+  { path: '/commands', word: 'commands', who: staffRoles },
 ];
 
 /** The pages that a role may go to, in the order of use. */
@@ -47,4 +46,5 @@ export const homes: Readonly<Record<Role, string>> = {
   teacher: '/waiting',
   administrator: '/roster',
   'safeguarding lead': '/alarms',
+  'safeguarding deputy': '/alarms',
 };

@@ -83,12 +83,13 @@ export type PostEvents =
   | E<'draft-left', { readonly post: PostId }>
   | E<'post-taken-back', { readonly post: PostId }>
   | E<'where-said', { readonly post: PostId; readonly where: Relationship }>
-  | E<'judged-again', { readonly post: PostId; readonly judgement: Judgement }>
+  /** What says how somebody did is null once the school year is over. */
+  | E<'judged-again', { readonly post: PostId; readonly judgement: Judgement | null }>
   | E<
       'overruled',
       {
         readonly post: PostId;
-        readonly level: Level;
+        readonly level: Level | null;
         readonly as: 'literal' | 'inferential' | null;
         readonly note: Said | null;
       }
@@ -133,7 +134,7 @@ export type PostEvents =
         readonly passage: PassageId | null;
         readonly stop: number | null;
         readonly do: Strategy;
-        readonly level: Level;
+        readonly level: Level | null;
         readonly help: Help;
         readonly given: Given;
         readonly text: Said | null;

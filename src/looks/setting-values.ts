@@ -41,6 +41,14 @@ export function settingValue(settings: Settings, name: SettingName): string {
       return settings.alarmNumber ?? 'none';
     case 'term ends':
       return settings.termEnds ?? 'none';
+    case 'words kept':
+      return String(settings.wordsKept);
+    case 'longest kept':
+      return String(settings.longestKept);
+    case 'year ends':
+      return settings.yearEnds;
+    case 'alarm words kept':
+      return String(settings.alarmWordsKept);
     case 'idle minutes':
       return String(settings.idleMinutes);
     case 'alarm minutes':

@@ -30,7 +30,7 @@ export function evolveTalk(state: ClassState, event: TalkChange): ClassState {
     case 'overruled':
       return withPost(state, event.post, (post) => ({
         ...post,
-        overruled: { level: event.level, as: event.as },
+        overruled: event.level === null ? null : { level: event.level, as: event.as },
       }));
     case 'meaning-confirmed':
       return confirmMeaning(state, event);

@@ -135,10 +135,23 @@ function pick<W extends string>(setting: SettingName, words: readonly W[], value
   return found;
 }
 
+function numberOf(setting: SettingName, value: string, from: number, to: number, example: string): number {
+  const number = /^\d{1,3}$/u.test(value.trim()) ? Number(value) : -1;
+  if (number < from || number > to) throw unfit(setting, `a number from ${from} to ${to}`, example);
+  return number;
+}
+
 function minutesOf(setting: SettingName, value: string): number {
-  const minutes = /^\d{1,3}$/u.test(value.trim()) ? Number(value) : 0;
-  if (minutes < 5 || minutes > 240) throw unfit(setting, 'a number from 5 to 240', '30');
-  return minutes;
+  return numberOf(setting, value, 5, 240, '30');
+}
+
+/** A day of any year, "07-31"; the 29th of February is none, since it isn't in every year. */
+function yearDayOf(value: string): string {
+  const found = /^(\d{2})-(\d{2})$/u.exec(value.trim());
+  const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][Number(found?.[1]) - 1] ?? 0;
+  const day = Number(found?.[2]);
+  if (!found || day < 1 || day > days) throw unfit('year ends', 'a month and a day', '07-31');
+  return value.trim();
 }
 
 function isOn(setting: SettingName, value: string): boolean {
@@ -187,6 +200,14 @@ export function readSetting(settings: Settings, setting: SettingName, value: str
       return { ...settings, alarmNumber: lineOf(setting, value) };
     case 'term ends':
       return { ...settings, termEnds: isNone(value) ? null : (parts(value)[0] ?? null) };
+    case 'words kept':
+      return { ...settings, wordsKept: numberOf(setting, value, 0, 60, '14') };
+    case 'longest kept':
+      return { ...settings, longestKept: numberOf(setting, value, 14, 365, '120') };
+    case 'year ends':
+      return { ...settings, yearEnds: yearDayOf(value) };
+    case 'alarm words kept':
+      return { ...settings, alarmWordsKept: numberOf(setting, value, 0, 10, '1') };
     case 'idle minutes':
       return { ...settings, idleMinutes: minutesOf(setting, value) };
     case 'alarm minutes':

@@ -38,7 +38,7 @@ export interface Settings {
   readonly alarmText: string | null;
   readonly alarmNumber: string | null;
   readonly termEnds: string | null;
-  /** School days are no matter here: whole days that words are kept after the end of their term. */
+  /** Days that words are kept after the end of their term. */
   readonly wordsKept: number;
   /** Days after which words go where no end of term is ahead of them. */
   readonly longestKept: number;

@@ -12,9 +12,13 @@ export interface Blanking {
   readonly nicknames: readonly string[];
 }
 
-/** Blanks stored replies, so that a repeated update still isn't done twice, and takes the nicknames out of the others. */
-export async function blankReplies(tx: Transaction<Tables>, blanking: Blanking): Promise<void> {
-  const rows = await tx.selectFrom('inbox').selectAll().where('class_id', '=', blanking.classId).execute();
+/** Blanks the replies of some rows, so that a repeated update still isn't done twice, and takes the nicknames out of the others; how many changed. */
+export async function blankFrom(
+  tx: Transaction<Tables>,
+  blanking: Blanking,
+  rows: readonly Tables['inbox'][],
+): Promise<number> {
+  let count = 0;
   for (const row of rows) {
     const reply = readLoosely(row.reply);
     const goes =
@@ -25,6 +29,7 @@ export async function blankReplies(tx: Transaction<Tables>, blanking: Blanking):
     const after =
       goes || strange ? blankReply(row.reply) : JSON.stringify(unnamed(reply, blanking.nicknames));
     if (after === row.reply) continue;
+    count += 1;
     await tx
       .updateTable('inbox')
       .set({ reply: after })
@@ -32,4 +37,11 @@ export async function blankReplies(tx: Transaction<Tables>, blanking: Blanking):
       .where('update_id', '=', row.update_id)
       .execute();
   }
+  return count;
+}
+
+/** Blanks stored replies of a whole class. */
+export async function blankReplies(tx: Transaction<Tables>, blanking: Blanking): Promise<void> {
+  const rows = await tx.selectFrom('inbox').selectAll().where('class_id', '=', blanking.classId).execute();
+  await blankFrom(tx, blanking, rows);
 }

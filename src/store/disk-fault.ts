@@ -29,6 +29,11 @@ const remedies: readonly { readonly code: string; readonly got: string; readonly
     remedy:
       'Give the account that runs Turnstone the right to write there, or set TURNSTONE_DATA to another folder.',
   })),
+  {
+    code: 'ENOENT',
+    got: 'one that isn’t there',
+    remedy: 'Make the folder first, or give the path of one that is there.',
+  },
   ...['ENOTDIR', 'EEXIST'].map((code) => ({
     code,
     got: 'a file in its place',

@@ -1,3 +1,4 @@
+import type Database from 'better-sqlite3';
 import { sql, type Kysely } from 'kysely';
 import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
 import { Fault } from '../../shared/fault.js';
@@ -18,8 +19,11 @@ function keepOnDisk(part: string, file: string): void {
   renameSync(part, file);
 }
 
-/** SQLite's ways: the file is written anew and the log cut to nothing; a copy is one read of one moment, without what was deleted. */
-export function sqliteDisk(db: Kysely<Tables>): Disk {
+/** Pages of 4 KiB copied before writers have their turn. */
+const pagesAtOnce = 64;
+
+/** SQLite's ways: the file is written anew and the log cut to nothing; a copy is made page by page while others write, and holds one whole moment at its end. */
+export function sqliteDisk(db: Kysely<Tables>, raw: Database.Database): Disk {
   return {
     async sweep() {
       await sql`vacuum`.execute(db);
@@ -36,7 +40,8 @@ export function sqliteDisk(db: Kysely<Tables>): Disk {
       const part = `${file}.part`;
       rmSync(part, { force: true });
       try {
-        await sql`vacuum into ${part}`.execute(db);
+        closeSync(openSync(part, 'wx', 0o600));
+        await raw.backup(part, { progress: () => pagesAtOnce });
         keepOnDisk(part, file);
       } catch (error) {
         rmSync(part, { force: true });

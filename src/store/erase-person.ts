@@ -4,6 +4,7 @@ import type { Instant } from '../../shared/time.js';
 import { blankReplies } from './blank-replies.js';
 import { withoutNames } from './blanking.js';
 import type { Disk } from './disk.js';
+import type { ErasedList } from './erased-list.js';
 import { textFinder } from './find-texts.js';
 import { readPersonsWords } from './persons-words.js';
 import { removeMessages } from './remove-messages.js';
@@ -52,7 +53,7 @@ async function eraseTexts({ tx, classId, person }: Erasing, nicknames: readonly 
 }
 
 async function eraseRows({ tx, classId, person }: Erasing): Promise<void> {
-  for (const table of ['evidence', 'slip', 'session', 'identity', 'post', 'about'] as const) {
+  for (const table of ['evidence', 'slip', 'second_key', 'session', 'identity', 'post', 'about'] as const) {
     await tx.deleteFrom(table).where('class_id', '=', classId).where('person', '=', person).execute();
   }
   for (const table of ['shown', 'place'] as const) {
@@ -87,6 +88,7 @@ async function erase(erasing: Erasing, now: Instant): Promise<void> {
   const common = { classId, now, isText: textFinder(texts), nicknames };
   await removeMessages(tx, {
     ...common,
+    looksToo: true,
     goes: ({ key, audience }) =>
       messages.has(key) || (audience.to === 'person' && audience.person === person),
   });
@@ -99,14 +101,21 @@ async function erase(erasing: Erasing, now: Instant): Promise<void> {
   await eraseRows(erasing);
 }
 
+/** What an erasure needs beside the person. */
+export interface EraseTools {
+  readonly db: Kysely<Tables>;
+  readonly disk: Disk;
+  readonly list: ErasedList;
+  readonly now: Instant;
+}
+
 /** Erases a person and leaves no byte of them in the data folder; cut off in between, it is finished when the store is opened again. */
 export async function erasePerson(
-  db: Kysely<Tables>,
-  disk: Disk,
+  { db, disk, list, now }: EraseTools,
   classId: ClassId,
   person: PersonId,
-  now: Instant,
 ): Promise<void> {
+  list.add({ classId, person });
   await db.transaction().execute(async (tx) => {
     await tx
       .insertInto('erasure')
@@ -124,8 +133,15 @@ export async function erasePerson(
     .execute();
 }
 
-/** Finishes erasures that were asked for and cut off. */
-export async function finishErasures(db: Kysely<Tables>, disk: Disk, now: Instant): Promise<void> {
-  const rows = await db.selectFrom('erasure').selectAll().where('done_at', 'is', null).execute();
-  for (const { class_id, person } of rows) await erasePerson(db, disk, class_id, person, now);
+/** Finishes erasures that were asked for and cut off, or that the folder's list holds and the data doesn't know of, since it is an older copy. */
+export async function finishErasures(tools: EraseTools): Promise<void> {
+  const rows = await tools.db.selectFrom('erasure').selectAll().execute();
+  const done = new Set(rows.flatMap((row) => (row.done_at === null ? [] : `${row.class_id}\t${row.person}`)));
+  const asked = [...rows.map((row) => ({ classId: row.class_id, person: row.person })), ...tools.list.read()];
+  for (const { classId, person } of asked) {
+    const one = `${classId}\t${person}`;
+    if (!done.has(one)) await erasePerson(tools, classId, person);
+    else tools.list.add({ classId, person });
+    done.add(one);
+  }
 }

@@ -6,14 +6,19 @@ import { diskFault } from './disk-fault.js';
 import * as doors from './doors.js';
 import { erasePerson, finishErasures } from './erase-person.js';
 import { readEvidence } from './evidence.js';
-import { expireSaid } from './expire-said.js';
+import { expireLevels } from './expire-levels.js';
+import { expireDoors, expireSealed } from './expire-rest.js';
+import { expireWords } from './expire-words.js';
 import { exportPerson } from './export-person.js';
 import { keepReply, readReply } from './inbox.js';
 import { readClasses, readDue, readJournal, readNextDue } from './journal.js';
+import type { ErasedList } from './erased-list.js';
 import { migrate } from './migrations.js';
 import { readNote, writeNote } from './notes.js';
+import type { Opened } from './open-database.js';
 import * as outbox from './outbox.js';
 import { lookAtSealed, readSealedLooks } from './sealed.js';
+import { secondKey } from './second-key.js';
 import { readShown } from './shown.js';
 import type { Store } from './store.js';
 import type { Tables } from './tables.js';
@@ -33,7 +38,7 @@ function guarded(store: Store, where: string): Store {
   return Object.fromEntries(methods.map(([name, method]) => [name, guard(name, method)])) as unknown as Store;
 }
 
-function storeOver(db: Kysely<Tables>, disk: Disk, now: () => Instant): Store {
+function storeOver(db: Kysely<Tables>, disk: Disk, now: () => Instant, list: ErasedList): Store {
   return {
     events: async (classId, after = 0) => (await readJournal(db, classId, after)).map(({ event }) => event),
     classes: () => readClasses(db),
@@ -60,6 +65,7 @@ function storeOver(db: Kysely<Tables>, disk: Disk, now: () => Instant): Store {
     slip: (hash) => doors.readSlip(db, hash),
     slipsOf: (classId) => doors.readSlips(db, classId),
     revokeSlips: (classId, person) => doors.revokeSlips(db, classId, person),
+    secondKey: (classId, person, change) => secondKey(db, classId, person, change),
     saveSession: (session) => doors.saveSession(db, session),
     session: (id) => doors.readSession(db, id),
     endSession: (id) => doors.endSession(db, id),
@@ -68,8 +74,12 @@ function storeOver(db: Kysely<Tables>, disk: Disk, now: () => Instant): Store {
     sealedWords: (ref, by, at) => lookAtSealed(db, ref, by, at),
     sealedLooks: (ref) => readSealedLooks(db, ref),
     exportPerson: (classId, person) => exportPerson(db, classId, person),
-    erasePerson: (classId, person) => erasePerson(db, disk, classId, person, now()),
-    expireSaid: (before) => expireSaid(db, disk, before, now()),
+    erasePerson: (classId, person) => erasePerson({ db, disk, list, now: now() }, classId, person),
+    expireWords: (classId, before, how) => expireWords(db, classId, before, now(), how),
+    expireLevels: (classId, before, how) => expireLevels(db, classId, before, how),
+    expireSealed: (classId, before) => expireSealed(db, classId, before),
+    expireDoors: (at) => expireDoors(db, at),
+    sweep: () => disk.sweep(),
     backup: (file) => disk.backup(file),
     getNote: (name) => readNote(db, name),
     setNote: (name, value) => writeNote(db, name, value),
@@ -78,12 +88,17 @@ function storeOver(db: Kysely<Tables>, disk: Disk, now: () => Instant): Store {
 }
 
 /** Opens a store over a database, bringing its schema up to date and finishing what was cut off; `where` is how errors name it. */
-export async function openStore(db: Kysely<Tables>, where: string, now: () => Instant): Promise<Store> {
+export async function openStore(
+  { db, raw }: Opened,
+  where: string,
+  now: () => Instant,
+  list: ErasedList,
+): Promise<Store> {
   try {
-    const disk = sqliteDisk(db);
+    const disk = sqliteDisk(db, raw);
     await migrate(db, now);
-    await finishErasures(db, disk, now());
-    return guarded(storeOver(db, disk, now), where);
+    await finishErasures({ db, disk, list, now: now() });
+    return guarded(storeOver(db, disk, now, list), where);
   } catch (error) {
     await db.destroy();
     throw error;

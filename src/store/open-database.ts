@@ -35,8 +35,14 @@ function preparing(raw: Database.Database): SqliteDatabase {
   };
 }
 
-function queries(raw: Database.Database): Kysely<Tables> {
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: preparing(raw) }) });
+/** An open database: as queries, and as the library has it. */
+export interface Opened {
+  readonly db: Kysely<Tables>;
+  readonly raw: Database.Database;
+}
+
+function opened(raw: Database.Database): Opened {
+  return { raw, db: new Kysely<Tables>({ dialect: new SqliteDialect({ database: preparing(raw) }) }) };
 }
 
 /** The database's file in a data folder. */
@@ -48,7 +54,7 @@ export function databaseFile(folder: string): string {
  * Opens or makes the database of a data folder for this process alone, until it is closed; folder and file are the
  * account's own (0700, 0600). Each commit reaches the disk before it counts; what is deleted is overwritten.
  */
-export function openFile(folder: string): Kysely<Tables> {
+export function openFile(folder: string): Opened {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const file = databaseFile(folder);
   closeSync(openSync(file, 'a', 0o600));
@@ -67,12 +73,12 @@ export function openFile(folder: string): Kysely<Tables> {
     raw.close();
     throw error;
   }
-  return queries(raw);
+  return opened(raw);
 }
 
 /** Opens a database that lives in memory and is gone when closed. */
-export function openMemory(): Kysely<Tables> {
+export function openMemory(): Opened {
   const raw = new Database(':memory:');
   raw.pragma('temp_store = MEMORY');
-  return queries(raw);
+  return opened(raw);
 }

@@ -5,7 +5,7 @@ import type { MessageKey, Telling } from '../../shared/tellings.js';
 import type { Instant } from '../../shared/time.js';
 import { audienceOf } from './audience-columns.js';
 import { repeats, unnamed } from './blanking.js';
-import type { OutboxRecord, Tables } from './tables.js';
+import type { OutboxRecord, ShownRow, Tables } from './tables.js';
 import { audienceOfTelling } from './tell.js';
 import { tellPlatforms } from './tell-platforms.js';
 
@@ -20,39 +20,41 @@ export interface Going {
   }) => boolean;
   readonly isText: (string: string) => boolean;
   readonly nicknames: readonly string[];
+  /** Whether what a look answered on a platform may name who goes, so that it is taken back there; here it is answered anew. */
+  readonly looksToo: boolean;
 }
 
-/** Takes messages away or the nicknames out of them; gives what platforms have to hear. A message that is a look holds no words. */
-async function changeShown(tx: Transaction<Tables>, going: Going): Promise<Map<MessageKey, Telling>> {
-  const rows = await tx
-    .selectFrom('shown')
-    .selectAll()
-    .where('class_id', '=', going.classId)
-    .where('message', 'is not', null)
-    .execute();
-  const news = new Map<MessageKey, Telling>();
-  for (const row of rows) {
-    const audience = audienceOf(row);
-    const message = JSON.parse(row.message ?? '') as Message;
-    if (
-      going.goes({ key: row.key, audience, at: row.at }) ||
-      repeats(message, going.isText, going.nicknames)
-    ) {
-      news.set(row.key, { do: 'withdraw', key: row.key, audience });
-      await tx.deleteFrom('shown').where('class_id', '=', going.classId).where('key', '=', row.key).execute();
-      continue;
-    }
-    const changed = unnamed(message, going.nicknames);
-    if (JSON.stringify(changed) === row.message) continue;
-    news.set(row.key, { do: 'replace', key: row.key, message: changed });
+/** What becomes of one message; null where it stays as it is. A message that is a look holds no words. */
+function newsOf(row: ShownRow, going: Going): Telling | null {
+  const audience = audienceOf(row);
+  const withdraw: Telling = { do: 'withdraw', key: row.key, audience };
+  if (going.goes({ key: row.key, audience, at: row.at })) return withdraw;
+  if (row.message === null) return null;
+  const message = JSON.parse(row.message) as Message;
+  if (repeats(message, going.isText, going.nicknames)) return withdraw;
+  const changed = unnamed(message, going.nicknames);
+  return JSON.stringify(changed) === row.message ? null : { do: 'replace', key: row.key, message: changed };
+}
+
+async function write(tx: Transaction<Tables>, classId: ClassId, news: Telling): Promise<void> {
+  const { key } = news;
+  if (news.do === 'replace') {
+    const message = JSON.stringify(news.message);
     await tx
       .updateTable('shown')
-      .set({ message: JSON.stringify(changed) })
-      .where('class_id', '=', going.classId)
-      .where('key', '=', row.key)
+      .set({ message })
+      .where('class_id', '=', classId)
+      .where('key', '=', key)
       .execute();
+    return;
   }
-  return news;
+  await tx.deleteFrom('shown').where('class_id', '=', classId).where('key', '=', key).execute();
+  await tx
+    .deleteFrom('about')
+    .where('class_id', '=', classId)
+    .where('what', '=', 'message')
+    .where('key', '=', key)
+    .execute();
 }
 
 /** What a message that isn't sent yet becomes: a telling, or null where it goes. */
@@ -92,12 +94,32 @@ async function changeOutbox(
   }
 }
 
-/** Takes messages away wherever they are: from what is shown, from what waits to be sent, and from platforms. */
+/** Takes the messages of some rows away, from what is shown, from what waits to be sent, and from platforms; how many changed. */
+export async function removeFrom(
+  tx: Transaction<Tables>,
+  going: Going,
+  rows: readonly ShownRow[],
+): Promise<number> {
+  const news = new Map<MessageKey, Telling>();
+  const onPlatforms = new Map<MessageKey, Telling>();
+  for (const row of rows) {
+    const one = newsOf(row, going);
+    if (one === null) {
+      if (row.look !== null && going.looksToo)
+        onPlatforms.set(row.key, { do: 'withdraw', key: row.key, audience: audienceOf(row) });
+      continue;
+    }
+    news.set(row.key, one);
+    await write(tx, going.classId, one);
+  }
+  const gone = [...news.values()].filter(({ do: what }) => what === 'withdraw').map(({ key }) => key);
+  await changeOutbox(tx, going, new Set(gone));
+  await tellPlatforms(tx, going.classId, new Map([...news, ...onPlatforms]), going.now);
+  return news.size;
+}
+
+/** Takes messages away wherever they are. */
 export async function removeMessages(tx: Transaction<Tables>, going: Going): Promise<void> {
-  const news = await changeShown(tx, going);
-  const gone = new Set(
-    [...news.values()].filter(({ do: what }) => what === 'withdraw').map(({ key }) => key),
-  );
-  await changeOutbox(tx, going, gone);
-  await tellPlatforms(tx, going.classId, news, going.now);
+  const rows = await tx.selectFrom('shown').selectAll().where('class_id', '=', going.classId).execute();
+  await removeFrom(tx, going, rows);
 }

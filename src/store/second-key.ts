@@ -22,11 +22,7 @@ export function secondKey(
       : null;
     const after = change(before);
     if (after === before) return before;
-    await tx
-      .deleteFrom('second_key')
-      .where('class_id', '=', classId)
-      .where('person', '=', person)
-      .execute();
+    await tx.deleteFrom('second_key').where('class_id', '=', classId).where('person', '=', person).execute();
     if (after !== null) {
       const { kind, hash, misses, missedAt } = after;
       await tx

@@ -1,5 +1,6 @@
 import type { Instant } from '../../shared/time.js';
 import { diskFault } from './disk-fault.js';
+import { erasedList } from './erased-list.js';
 import { openStore } from './kysely-store.js';
 import { databaseFile, openFile } from './open-database.js';
 import type { Store } from './store.js';
@@ -11,7 +12,7 @@ export async function openSqliteStore(
 ): Promise<Store> {
   const where = `the data folder ${folder}`;
   try {
-    return await openStore(openFile(folder), where, now);
+    return await openStore(openFile(folder), where, now, erasedList(folder));
   } catch (error) {
     throw diskFault(error, `open ${databaseFile(folder)}`, where);
   }

@@ -5,6 +5,9 @@ import type { Instant } from '../../shared/time.js';
 import type { OutboxRecord, Tables } from './tables.js';
 import { takeNumbers } from './tell.js';
 
+/** Messages asked for in one statement. */
+const mostKeys = 500;
+
 /** The newest row of each message at each place, where the message is or may be on the platform. */
 function newestThere(rows: readonly OutboxRecord[]): readonly OutboxRecord[] {
   const newest = new Map<string, OutboxRecord>();
@@ -23,13 +26,18 @@ export async function tellPlatforms(
   news: ReadonlyMap<MessageKey, Telling>,
   at: Instant,
 ): Promise<void> {
-  if (news.size === 0) return;
-  const rows = await tx
-    .selectFrom('outbox')
-    .selectAll()
-    .where('class_id', '=', classId)
-    .orderBy('seq')
-    .execute();
+  const keys = [...news.keys()];
+  const rows: OutboxRecord[] = [];
+  for (let from = 0; from < keys.length; from += mostKeys) {
+    const some = await tx
+      .selectFrom('outbox')
+      .selectAll()
+      .where('class_id', '=', classId)
+      .where('message_key', 'in', keys.slice(from, from + mostKeys))
+      .orderBy('seq')
+      .execute();
+    rows.push(...some);
+  }
   for (const row of newestThere(rows)) {
     const telling = news.get(row.message_key);
     if (!telling) continue;

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { sql } from 'kysely';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { asId, type ClassId } from '../../shared/ids.js';
+import { noList } from '../../src/store/erased-list.js';
 import { openStore } from '../../src/store/kysely-store.js';
 import { databaseFile, openFile } from '../../src/store/open-database.js';
 import { openSqliteStore } from '../../src/store/sqlite-store.js';
@@ -142,8 +143,9 @@ describe('A damaged data folder', () => {
 
 describe('A full disk', () => {
   it('fails a commit as a whole, keeps what was kept, and goes on when there is room', async () => {
-    const db = openFile(folder);
-    const store = await openStore(db, 'the folder', () => 0);
+    const opened = openFile(folder);
+    const { db } = opened;
+    const store = await openStore(opened, 'the folder', () => 0, noList);
     await sql`pragma max_page_count = 120`.execute(db);
     let kept = 0;
     let refused: unknown;

@@ -117,6 +117,10 @@ describe('Settings', () => {
       alarmText: 'Somebody will talk with you.',
       alarmNumber: '12 34',
       termEnds: '2026-12-18',
+      wordsKept: 7,
+      longestKept: 90,
+      yearEnds: '06-30',
+      alarmWordsKept: 2,
       idleMinutes: 45,
     questionLine: 'follow the tutor',
     };

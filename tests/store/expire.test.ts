@@ -12,6 +12,10 @@ const oak = asId<ClassId>('oak');
 const wren = asId<PersonId>('p1');
 const old = 'the oldest question about the lighthouse keeper';
 const fresh = 'a newer question about his lamp';
+const unhurried = {
+  pause: async () => {},
+  alone: (work: () => Promise<void>) => work(),
+};
 const reply = (text: string) => JSON.stringify({ done: true, messages: [messageOf(channel, text)] });
 
 describe('Words that have had their time', () => {
@@ -39,8 +43,9 @@ describe('Words that have had their time', () => {
   });
 
   it('go and say that they expired; the number of texts is told, and newer words and nicknames stay', async () => {
-    expect(await store.expireSaid(200)).toBe(1);
-    expect(await store.expireSaid(200)).toBe(0);
+    // The text, the message of its day and the one that repeats it, and its reply.
+    expect(await store.expireWords(oak, 200, unhurried)).toBe(4);
+    expect(await store.expireWords(oak, 200, unhurried)).toBe(0);
     expect(await store.events(oak)).toEqual([
       joined('p1', 'Wren', 10),
       { ...drafted('p1', 'a', '', 100), text: { kind: 'said', by: wren, gone: 'expired' } },
@@ -49,7 +54,7 @@ describe('Words that have had their time', () => {
   });
 
   it('go out of messages and replies too, old ones and those that repeat them', async () => {
-    await store.expireSaid(200);
+    await store.expireWords(oak, 200, unhurried);
     expect((await store.shown(oak, channel)).map(({ key }) => key)).toEqual(['b']);
     expect(await store.reply(oak, 'old')).toBe(JSON.stringify({ done: true, messages: [] }));
     expect(await store.reply(oak, 'new')).toBe(reply(fresh));
@@ -57,13 +62,14 @@ describe('Words that have had their time', () => {
 
   it('leave no byte behind', async () => {
     expect(filesHolding(folder, old)).not.toEqual([]);
-    await store.expireSaid(200);
+    await store.expireWords(oak, 200, unhurried);
+    await store.sweep();
     expect(filesHolding(folder, old)).toEqual([]);
     expect(filesHolding(folder, fresh)).not.toEqual([]);
   });
 
   it('of an erased person read as erased, also when they had expired before', async () => {
-    await store.expireSaid(200);
+    await store.expireWords(oak, 200, unhurried);
     await store.erasePerson(oak, wren);
     expect((await store.events(oak))[1]).toMatchObject({ text: { gone: 'erased' } });
   });

@@ -8,7 +8,7 @@ describe('Migrations', () => {
   });
 
   it('run once each, in order, and only what is missing', async () => {
-    const db = openMemory();
+    const { db } = openMemory();
     const ran: number[] = [];
     const step = (number: number): Migration => ({
       number,
@@ -28,7 +28,7 @@ describe('Migrations', () => {
   });
 
   it('leave nothing of a step that fails', async () => {
-    const db = openMemory();
+    const { db } = openMemory();
     const failing: Migration = {
       number: 1,
       name: 'failing',

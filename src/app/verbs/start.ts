@@ -2,6 +2,8 @@ import { parseArgs } from 'node:util';
 import { slashCommands } from '../../../commands/all.js';
 import { asId, type ClassId } from '../../../shared/ids.js';
 import { roomChannel } from '../../channels/room/room.js';
+import { calendar } from '../calendar.js';
+import { doorPictures } from '../../pictures/door-pictures.js';
 import { openChannels } from '../channels.js';
 import { demoLinks, makeDemoClass, type DemoLinks } from '../demo-class.js';
 import type { Io, Verb } from '../io.js';
@@ -64,6 +66,7 @@ export const verb: Verb = {
       log: school.log,
       slashCommands,
       readCommand: parseCommand,
+      pictures: doorPictures,
     });
     const stopped = new Promise<void>((settle) => {
       process.once('SIGTERM', () => settle());
@@ -73,7 +76,7 @@ export const verb: Verb = {
       await room.start(school.house);
       url = config.url?.replace(/\/$/, '') ?? room.url();
       const links = await linksOf(school, url);
-      const ticker = startTicker(school.store, school.house, clock, school.log);
+      const ticker = startTicker({ ...school, calendar, clock });
       await channels.start();
       await announce(io, values.json ?? false, url, links);
       await stopped;

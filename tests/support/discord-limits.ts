@@ -157,3 +157,15 @@ export function modalFaults(modal: AnyPayload): readonly string[] {
     ...partsOf(modal).flatMap(partFaults),
   ];
 }
+
+/** What breaks the published limits of a thread that is begun from a message. */
+export function threadFaults(thread: {
+  readonly name?: string;
+  readonly auto_archive_duration?: number;
+}): readonly string[] {
+  const length = thread.name?.length ?? 0;
+  return [
+    ...(length < 1 || length > 100 ? [`name of ${length} characters`] : []),
+    ...([60, 1440, 4320, 10_080].includes(thread.auto_archive_duration ?? 1440) ? [] : ['archive duration']),
+  ];
+}

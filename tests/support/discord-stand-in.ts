@@ -3,16 +3,21 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { AddressInfo } from 'node:net';
 import { openGatewayStandIn, type StandInGateway } from './discord-gateway.js';
 import { messageFaults, modalFaults, type AnyPayload } from './discord-limits.js';
+import {
+  bits,
+  openRooms,
+  saysNo as error,
+  type Forbidden,
+  type StandInReply as Reply,
+} from './discord-rooms.js';
+import type { Standing, StandInRooms } from './discord-rooms.js';
 
 export const discordToken = 'stand-in.token.of-nobody';
 export const application = '900000000000000001';
 export const server = '800000000000000001';
+const botRole = '700000000000000001';
 
-/** A message that stands in a room. */
-export interface Standing extends AnyPayload {
-  readonly id: string;
-  readonly author: { readonly id: string };
-}
+export type { Standing } from './discord-rooms.js';
 
 /** An interaction on its way, and all that came back. */
 export interface Interaction {
@@ -46,16 +51,23 @@ export interface DiscordStandIn {
   readonly breaches: string[];
   readonly requests: { readonly method: string; readonly path: string }[];
   readonly commands: Map<string, readonly Readonly<Record<string, unknown>>[]>;
-  /** Messages in a room, oldest first. */
+  /** Messages in a room and its threads, oldest first. */
   room(id: string): readonly Standing[];
+  readonly rooms: StandInRooms;
   /** Makes or deletes a room. */
   openRoom(id: string): void;
   closeRoom(id: string): void;
-  /** The bot may not do this in a room: "write" or "read" history, "see" it. */
-  forbid(room: string, what: 'write' | 'read' | 'see', on: boolean): void;
+  /** The bot may not do this in a room. */
+  forbid(room: string, what: Forbidden, on: boolean): void;
   /** What a person of the staff deletes. */
   deleteMessage(room: string, id: string): void;
   everybodyWrites(on: boolean): void;
+  /** Further roles of the server, beside everybody's and the bot's own. */
+  addRole(role: { readonly id: string; readonly name: string; readonly permissions: string }): void;
+  /** Whether the bot is in the server. */
+  inServer(on: boolean): void;
+  /** Where the application has its interactions sent, null for the gateway. */
+  sendInteractionsTo(address: string | null): void;
   /** A file that can be fetched; its address. */
   file(name: string, text: string): string;
   trouble(method: string, path: RegExp, does: Respond, times?: number): void;
@@ -65,12 +77,6 @@ export interface DiscordStandIn {
   again(interaction: Interaction): void;
   signed(body: string): { readonly body: string; readonly headers: Record<string, string> };
   stop(): Promise<void>;
-}
-
-interface Room {
-  readonly messages: Standing[];
-  readonly forbidden: Set<string>;
-  open: boolean;
 }
 
 const answerWithin = 3000;
@@ -86,7 +92,6 @@ async function bodyOf(request: IncomingMessage): Promise<unknown> {
 export async function openDiscordStandIn(
   settings: { readonly heartbeat?: number; readonly port?: number } = {},
 ): Promise<DiscordStandIn> {
-  const rooms = new Map<string, Room>();
   const interactions = new Map<string, Interaction>();
   const files = new Map<string, string>();
   const troubles: Trouble[] = [];
@@ -94,58 +99,36 @@ export async function openDiscordStandIn(
   const requests: DiscordStandIn['requests'] = [];
   const commands: DiscordStandIn['commands'] = new Map();
   const keys = generateKeyPairSync('ed25519');
+  const publicKey = keys.publicKey.export({ format: 'der', type: 'spki' }).subarray(12).toString('hex');
   let token = discordToken;
   let everybody = false;
+  let present = true;
+  let endpoint: string | null = null;
   let last = BigInt(Date.now() - 1_420_070_400_000) << 22n;
   const nextId = (): string => String((last += 1n));
 
-  type Reply = { readonly status: number; readonly body?: unknown };
-  const error = (status: number, code: number): Reply => ({
-    status,
-    body: { code, message: `error ${code}` },
-  });
   const note = (what: string, faults: readonly string[]): Reply | null => {
     breaches.push(...faults.map((fault) => `${what}: ${fault}`));
     return faults.length === 0 ? null : error(400, 50035);
   };
 
-  const inRoom = (method: string, id: string, message: string | undefined, body: unknown): Reply => {
-    const room = rooms.get(id);
-    if (!room?.open) return error(404, 10003);
-    if (room.forbidden.has('see')) return error(403, 50001);
-    if (method === 'GET') {
-      return {
-        status: 200,
-        body: room.forbidden.has('read') ? [] : room.messages.toReversed().slice(0, 100),
-      };
-    }
-    if (room.forbidden.has('write') && method !== 'DELETE') return error(403, 50013);
-    if (method === 'POST') {
-      const payload = body as AnyPayload & { enforce_nonce?: boolean };
-      const same = room.messages.find(({ nonce }) => nonce !== undefined && nonce === payload.nonce);
-      if (payload.enforce_nonce && same) return { status: 200, body: same };
-      const wrong = note('message', messageFaults(payload));
-      if (wrong) return wrong;
-      const made: Standing = { ...payload, id: nextId(), author: { id: application } };
-      room.messages.push(made);
-      return { status: 200, body: made };
-    }
-    const at = room.messages.findIndex((one) => one.id === message);
-    const old = room.messages[at];
-    if (old === undefined) return error(404, 10008);
-    if (method === 'DELETE') {
-      room.messages.splice(at, 1);
-      return { status: 204 };
-    }
-    const edited: Standing = { ...old, ...(body as AnyPayload), id: old.id, author: old.author };
-    const wentBack = ((old.flags ?? 0) & 32768) !== 0 && ((edited.flags ?? 0) & 32768) === 0;
-    const wrong = note('edit', [
-      ...messageFaults(edited),
-      ...(wentBack ? ['laid out went back to plain'] : []),
-    ]);
-    if (wrong) return wrong;
-    room.messages[at] = edited;
-    return { status: 200, body: edited };
+  const rooms = openRooms({ bot: application, botRole, nextId, check: note });
+  const roles: { readonly id: string; readonly name: string; readonly permissions: string }[] = [];
+  const rolesNow = () => [
+    { id: server, name: '@everyone', permissions: everybody ? String(bits.write) : '0' },
+    {
+      id: botRole,
+      name: 'Turnstone',
+      managed: true,
+      permissions: String(Object.values(bits).reduce((sum, bit) => sum | bit, 0n)),
+    },
+    ...roles,
+  ];
+  const inGuild = (what: string): Reply => {
+    if (!present) return error(404, 10004);
+    if (what === 'roles') return { status: 200, body: rolesNow() };
+    if (what === 'members') return { status: 200, body: { roles: [botRole] } };
+    return { status: 200, body: { id: server, owner_id: '1', roles: rolesNow() } };
   };
 
   const callBack = (id: string, body: Interaction['answers'][number]): Reply => {
@@ -198,27 +181,16 @@ export async function openDiscordStandIn(
         body: second === 'guilds' ? [{ id: server }] : { id: application, username: 'turnstone' },
       };
     }
-    if (what === 'applications' && second === '') return { status: 200, body: { id: application } };
+    if (what === 'applications' && second === '') {
+      const body = { id: application, verify_key: publicKey, interactions_endpoint_url: endpoint };
+      return { status: 200, body };
+    }
     if (what === 'applications' && method === 'PUT') {
       commands.set(third, body as readonly Readonly<Record<string, unknown>>[]);
       return { status: 200, body };
     }
-    if (what === 'guilds')
-      return { status: 200, body: [{ id: server, permissions: everybody ? '2048' : '0' }] };
-    if (what === 'channels' && second === 'messages') return inRoom(method, first, parts[3], body);
-    if (what === 'channels') {
-      const room = rooms.get(first);
-      if (!room?.open) return error(404, 10003);
-      return {
-        status: 200,
-        body: {
-          id: first,
-          type: 0,
-          last_message_id: room.messages.at(-1)?.id ?? null,
-          permission_overwrites: [],
-        },
-      };
-    }
+    if (what === 'guilds') return inGuild(second);
+    if (what === 'channels') return rooms.answer(method, parts.slice(1), body);
     return error(404, 0);
   };
 
@@ -287,36 +259,25 @@ export async function openDiscordStandIn(
     ],
   });
 
-  const openRoom = (id: string): Room => {
-    const room = rooms.get(id) ?? { messages: [], forbidden: new Set<string>(), open: true };
-    room.open = true;
-    rooms.set(id, room);
-    return room;
-  };
-
   return {
     url: `http://127.0.0.1:${port}`,
     gateway,
-    publicKey: keys.publicKey.export({ format: 'der', type: 'spki' }).subarray(12).toString('hex'),
+    publicKey,
     breaches,
     requests,
     commands,
-    room: (id) => rooms.get(id)?.messages ?? [],
-    openRoom: (id) => void openRoom(id),
-    closeRoom(id) {
-      const room = rooms.get(id);
-      if (room) room.open = false;
+    rooms,
+    room: (id) => rooms.all(id),
+    openRoom: (id) => rooms.open(id),
+    closeRoom: (id) => rooms.close(id),
+    forbid: (id, what, on) => rooms.forbid(id, what, on),
+    deleteMessage: (id, message) => rooms.remove(id, message),
+    addRole: (role) => void roles.push(role),
+    inServer(on) {
+      present = on;
     },
-    forbid(id, what, on) {
-      if (on) openRoom(id).forbidden.add(what);
-      else openRoom(id).forbidden.delete(what);
-    },
-    deleteMessage(id, message) {
-      const room = openRoom(id);
-      room.messages.splice(
-        room.messages.findIndex((one) => one.id === message),
-        1,
-      );
+    sendInteractionsTo(address) {
+      endpoint = address;
     },
     everybodyWrites(on) {
       everybody = on;

@@ -3,9 +3,11 @@ import type { Channel, House } from '../../../shared/channel.js';
 import { answer } from './answer/answer.js';
 import { openDesk, type Answer, type Desk } from './answer/desk.js';
 import { respond, type FirstAnswer, type WayOut } from './answer/respond.js';
+import { checkDiscord } from './check/check.js';
 import { everyoneWrites } from './connect/everyone-writes.js';
 import { openGateway, type Gateway } from './connect/gateway.js';
 import { restForAnswers, restForMessages } from './connect/rest.js';
+import { interactionsPath } from './interactions-path.js';
 import { deferAfter } from './limits.js';
 import { openMemory } from './memory.js';
 import type { DiscordOptions } from './options.js';
@@ -16,8 +18,7 @@ import { openSender } from './send/deliver.js';
 import { codes, failureCode } from './send/failure.js';
 import { isSigned, publicKeyOf } from './signature.js';
 
-/** Where Discord's interactions arrive over HTTP. */
-export const interactionsPath = '/discord/interactions';
+export { interactionsPath };
 
 type Guest = (request: Request) => Promise<Response>;
 
@@ -174,6 +175,7 @@ export function discordChannel(
     },
     deliver: (delivery) => sender.deliver(delivery),
     stands: (delivery) => sender.stands(delivery),
+    check: (places, at) => checkDiscord(options, places, at),
     async stop() {
       stopped = true;
       if (timer) clearTimeout(timer);

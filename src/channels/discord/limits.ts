@@ -22,6 +22,7 @@ export const limits = {
   commandWords: 100,
   commandOptions: 25,
   choiceName: 100,
+  threadName: 100,
 } as const;
 
 /** When an answer that isn't there yet is deferred, in milliseconds; Discord gives up at 3000. */

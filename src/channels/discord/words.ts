@@ -22,8 +22,17 @@ export const discordWords = {
   'old enough': 'Yes, all are old enough',
   'bind one': 'Pick a group, or say staff.',
   'pupils can write':
-    'Everybody can write in this place past me, and I can’t read along. Take “Send Messages” from the pupils here; they reach the talk through my buttons.',
+    'Everybody can write in this place past me, and I can’t read along. Take “Send Messages” and “Send Messages in Threads” from the pupils here; they reach the talk through my buttons.',
   'cannot say here': 'I may not write here yet. Give me “View Channel” and “Send Messages” in this place.',
+
+  // Threads, one for each text.
+  talk: 'Our text',
+  'no threads':
+    'On Discord I may not open threads in the channel of a group, or not write in them, so all talk stands in the channel itself. Give me “Create Public Threads” and “Send Messages in Threads” there.',
+  'thread gone':
+    'On Discord the thread of a text can’t be found or opened again, so its talk goes on in the channel itself. The next text gets a thread of its own.',
+  unsure:
+    'Cannot tell whether a message arrived on Discord, expected to read the channel’s history. Look whether it stands there, give me “Read Message History”, then use /here.',
 
   // When something is in the way.
   trouble: 'That did not work, and nothing was kept. Try again in a minute.',

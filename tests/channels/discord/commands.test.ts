@@ -2,7 +2,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { slashCommands } from '../../../commands/all.js';
 import { registrations } from '../../../src/channels/discord/register.js';
 import { mayFetch } from '../../../src/channels/discord/read/fetch-text.js';
-import { mayWrite } from '../../../src/channels/discord/connect/everyone-writes.js';
+import { everybodyMayWrite } from '../../../src/channels/discord/permissions.js';
 import { discordPerson } from '../../support/discord-person.js';
 import { openDiscordSchool, type DiscordSchool } from '../../support/discord-school.js';
 import { fixturePassage } from './passage.js';
@@ -77,7 +77,7 @@ it.each([
   ['only here', '0', { allow: '2048', deny: '0' }, true],
 ])('sees who may write past the bot: %s', (_, permissions, own, expected) => {
   const overwrites = own ? [{ id: 's', type: 0, ...own }] : [];
-  expect(mayWrite('s', [{ id: 's', permissions }], overwrites)).toBe(expected);
+  expect(everybodyMayWrite('s', [{ id: 's', permissions }], overwrites)).toBe(expected);
 });
 
 describe('a slash command that is typed', () => {

@@ -98,8 +98,7 @@ describe('a place on Discord', () => {
     expect(await open().channel.deliver?.(delivery)).toHaveProperty('sent');
     expect(await store.outboxSending(row.key, house.now() - 300_000)).toBe(true);
     const posts = (): number =>
-      standIn.requests.filter(({ method, path }) => method === 'POST' && path.includes('/channels/101/'))
-        .length;
+      standIn.requests.filter(({ method, path }) => method === 'POST' && path.endsWith('/messages')).length;
     const before = posts();
     await school.restart();
     await school.sent();

@@ -1,49 +1,24 @@
-import { MessageFlags, Routes, type REST } from 'discord.js';
+import { Routes, type REST } from 'discord.js';
 import type { Delivered, Delivery } from '../../../../shared/channel.js';
-import { writePressed } from '../custom-id.js';
-import { limits } from '../limits.js';
 import { openMemory } from '../memory.js';
 import type { DiscordLog } from '../options.js';
-import { payloadsOf, type Payload } from '../render/payloads.js';
-import type { Button } from '../render/pieces.js';
+import type { Payload } from '../render/payloads.js';
 import { say } from '../words.js';
-import { afterFailure, failureCode, isGone, isUncertain } from './failure.js';
+import { afterFailure, codes, failureCode, isGone, isUncertain, saysCode } from './failure.js';
 import { findSent } from './find-sent.js';
 import { readSentId, writeSentId, type SentId } from './sent-id.js';
-
-type Told = Exclude<Delivery['telling'], { do: 'withdraw' }>;
+import { openThreads } from './threads.js';
+import { isLaidOut, nonceOf, payloadsFor, type Told } from './told-payloads.js';
 
 /** How long, in milliseconds, Discord is trusted to drop a repeat of the same nonce; it says "a few minutes". */
 const nonceHolds = 100_000;
-
-/** The button below a told message: what is for one person alone isn't shown here. Its mark finds the message again. */
-function footOf(telling: Told, nonce: string): readonly Button[] {
-  const staff = telling.message.audience.to === 'staff';
-  const action = { kind: 'look', name: staff ? 'waiting' : 'for-you', args: {} } as const;
-  const id = writePressed({ does: 'act', action }, nonce);
-  return [{ id, label: say(staff ? 'what waits' : 'for you'), main: false }];
-}
-
-/** The payloads of a delivery; `laidOut` where the message that is replaced was. */
-export function payloadsFor(telling: Told, nonce: string, laidOut: boolean): readonly Payload[] {
-  return payloadsOf(telling.message, { origin: null, foot: footOf(telling, nonce), laidOut });
-}
-
-function isLaidOut({ flags }: Payload): boolean {
-  return (flags & MessageFlags.IsComponentsV2) !== 0;
-}
-
-/** Each part has a nonce of its own. */
-function nonceOf(nonce: string, part: number): string {
-  return part === 0 ? nonce.slice(0, limits.nonce) : `${nonce.slice(0, limits.nonce - 3)}-${part}`;
-}
 
 export interface Sender {
   deliver(delivery: Delivery): Promise<Delivered>;
   stands(delivery: Delivery): Promise<{ readonly id: string } | null | 'unknown'>;
 }
 
-/** Says, replaces and withdraws messages in channels; never throws for what Discord does. */
+/** Says, replaces and withdraws messages in channels and their threads; never throws for what Discord does. */
 export function openSender(
   rest: REST,
   log: DiscordLog,
@@ -53,22 +28,46 @@ export function openSender(
   const failures = new Map<string, number>();
   /** Since when nobody knows whether a message arrived, by nonce. */
   const uncertain = openMemory<number>(1000, 3_600_000, now);
+  const threads = openThreads(rest, now);
 
-  const post = async (room: string, payload: Payload, nonce: string): Promise<string> => {
+  const post = async (place: string, payload: Payload, nonce: string): Promise<string> => {
     const body = { ...payload, nonce, enforce_nonce: true };
-    return ((await rest.post(Routes.channelMessages(room), { body })) as { readonly id: string }).id;
+    return ((await rest.post(Routes.channelMessages(place), { body })) as { readonly id: string }).id;
   };
-  const remove = async (room: string, id: string): Promise<void> => {
-    await rest.delete(Routes.channelMessage(room, id)).catch((why: unknown) => {
-      if (!isGone(why)) throw why;
+  const remove = async (place: string, id: string): Promise<void> => {
+    await rest.delete(Routes.channelMessage(place, id)).catch((why: unknown) => {
+      if (!isGone(why) && !saysCode(why, codes.unknownChannel)) throw why;
     });
   };
+  const removeAll = async ({ room }: Delivery, { thread, ids }: SentId): Promise<void> => {
+    const place = thread ?? room;
+    for (const id of ids) await threads.open(place, () => remove(place, id));
+  };
 
-  const sayAnew = async ({ room, nonce }: Delivery, payloads: readonly Payload[]): Promise<SentId> => {
+  const postAll = async (place: string, nonce: string, payloads: readonly Payload[]): Promise<string[]> => {
     const ids: string[] = [];
     for (const [part, payload] of payloads.entries())
-      ids.push(await post(room, payload, nonceOf(nonce, part)));
-    return { laidOut: payloads.some(isLaidOut), ids };
+      ids.push(await post(place, payload, nonceOf(nonce, part)));
+    return ids;
+  };
+
+  const sayAnew = async (delivery: Delivery, payloads: readonly Payload[]): Promise<SentId> => {
+    const { room, nonce, telling, opening } = delivery;
+    const laidOut = payloads.some(isLaidOut);
+    const thread = threads.of(delivery);
+    if (thread !== null) {
+      const ids = await threads.inside(delivery, thread, () => postAll(thread, nonce, payloads));
+      if (ids !== null) return { laidOut, ids, thread };
+    }
+    const ids = await postAll(room, nonce, payloads);
+    const [first] = ids;
+    if ('talk' in telling && telling.talk && opening === undefined && first !== undefined) {
+      // The message stands; where the line breaks now, the next one begins the thread.
+      await threads.begin(delivery, first).catch((why: unknown) => {
+        log.warn({ code: failureCode(why), room }, 'a thread was not begun on Discord');
+      });
+    }
+    return { laidOut, ids, thread: null };
   };
 
   const replace = async (
@@ -76,57 +75,79 @@ export function openSender(
     payloads: readonly Payload[],
     before: SentId,
   ): Promise<SentId> => {
+    const place = before.thread ?? delivery.room;
     const ids: string[] = [];
     try {
       for (const [part, payload] of payloads.entries()) {
         const old = before.ids[part];
         if (old === undefined) {
-          ids.push(await post(delivery.room, payload, nonceOf(delivery.nonce, part)));
+          ids.push(await threads.open(place, () => post(place, payload, nonceOf(delivery.nonce, part))));
           continue;
         }
         const body = isLaidOut(payload) ? { ...payload, content: null } : payload;
-        await rest.patch(Routes.channelMessage(delivery.room, old), { body });
+        await threads.open(place, () => rest.patch(Routes.channelMessage(place, old), { body }));
         ids.push(old);
       }
     } catch (why) {
-      if (!isGone(why)) throw why;
-      for (const id of before.ids) await remove(delivery.room, id);
+      const threadGone = before.thread !== null && saysCode(why, codes.unknownChannel);
+      if (!isGone(why) && !threadGone) throw why;
+      await removeAll(delivery, before);
       return sayAnew(delivery, payloads);
     }
-    for (const id of before.ids.slice(payloads.length)) await remove(delivery.room, id);
-    return { laidOut: payloads.some(isLaidOut), ids };
+    await removeAll(delivery, { ...before, ids: before.ids.slice(payloads.length) });
+    return { laidOut: payloads.some(isLaidOut), ids, thread: before.thread };
+  };
+
+  /** Where a message may stand: in its thread, and in the channel where that could not be begun. */
+  const findIn = async (delivery: Delivery, telling: Told): Promise<SentId | null | 'unknown'> => {
+    const { room, nonce } = delivery;
+    const payloads = payloadsFor(telling, nonce, readSentId(delivery.before).laidOut);
+    const laidOut = payloads.some(isLaidOut);
+    const thread = threads.of(delivery) ?? readSentId(delivery.before).thread;
+    if (thread !== null) {
+      const found = await findSent(rest, thread, nonce, payloads.length, ownId()).catch((why: unknown) => {
+        if (saysCode(why, codes.unknownChannel)) return null;
+        throw why;
+      });
+      if (found === 'unknown') return found;
+      if (found !== null) return { laidOut, ids: found, thread };
+    }
+    const found = await findSent(rest, room, nonce, payloads.length, ownId());
+    return found === null || found === 'unknown' ? found : { laidOut, ids: found, thread: null };
   };
 
   const stands: Sender['stands'] = async (delivery) => {
-    const { telling, nonce } = delivery;
-    if (telling.do !== 'say') return null;
+    const { telling, before } = delivery;
+    if (telling.do === 'withdraw') return null;
+    // Putting new words where old ones stand may be done twice; only what was said anew must be found.
+    const unknown = telling.do === 'replace' && readSentId(before).ids.length > 0 ? null : 'unknown';
     try {
-      const payloads = payloadsFor(telling, nonce, false);
-      const found = await findSent(rest, delivery.room, nonce, payloads.length, ownId());
-      if (found === null || found === 'unknown') return found;
-      return { id: writeSentId({ laidOut: payloads.some(isLaidOut), ids: found }) };
+      const found = await findIn(delivery, telling);
+      if (found === 'unknown') return unknown;
+      return found === null ? null : { id: writeSentId(found) };
     } catch (why) {
       log.warn({ code: failureCode(why) }, 'history can’t be read on Discord');
-      return 'unknown';
+      return unknown;
     }
   };
 
-  const tryOnce = async (delivery: Delivery): Promise<string | null> => {
+  const tryOnce = async (delivery: Delivery): Promise<Delivered> => {
     const { telling, nonce } = delivery;
     const before = readSentId(delivery.before);
     if (telling.do === 'withdraw') {
-      for (const id of before.ids) await remove(delivery.room, id);
-      return null;
+      await removeAll(delivery, before);
+      return { sent: null };
     }
     const since = uncertain.find(nonce);
-    if (telling.do === 'say' && since !== undefined && now() - since > nonceHolds) {
+    if (since !== undefined && now() - since > nonceHolds) {
       const there = await stands(delivery);
-      if (there !== null && there !== 'unknown') return there.id;
+      if (there === 'unknown') return { stuck: say('unsure') };
+      if (there !== null) return { sent: there.id };
     }
     const payloads = payloadsFor(telling, nonce, before.laidOut);
     const sent =
       before.ids.length === 0 ? await sayAnew(delivery, payloads) : await replace(delivery, payloads, before);
-    return writeSentId(sent);
+    return { sent: writeSentId(sent) };
   };
 
   return {
@@ -134,10 +155,11 @@ export function openSender(
     async deliver(delivery) {
       const { room, nonce } = delivery;
       try {
-        const sent = await tryOnce(delivery);
+        const outcome = await tryOnce(delivery);
         failures.delete(room);
-        uncertain.drop(nonce);
-        return { sent };
+        if ('sent' in outcome) uncertain.drop(nonce);
+        const tell = 'sent' in outcome ? threads.complaint(room) : null;
+        return tell === null ? outcome : { ...outcome, tell };
       } catch (why) {
         const tries = (failures.get(room) ?? 0) + 1;
         failures.set(room, tries);

@@ -10,6 +10,9 @@ export const codes = {
   noAccess: 50001,
   noPermission: 50013,
   archived: 50083,
+  wrongPlace: 50024,
+  hasThread: 160004,
+  manyThreads: 160006,
 } as const;
 
 /** What staff are told when only a person can mend it. */
@@ -27,9 +30,14 @@ const words: Readonly<Record<number, string>> = {
 const newToken =
   'Cannot write on Discord, expected a token that Discord takes; it was revoked. Set a new DISCORD_TOKEN and start again.';
 
+/** Whether Discord said no by one of some codes. */
+export function saysCode(why: unknown, ...some: readonly number[]): boolean {
+  return why instanceof DiscordAPIError && some.includes(Number(why.code));
+}
+
 /** Whether Discord says that a message isn't there any more. */
 export function isGone(why: unknown): boolean {
-  return why instanceof DiscordAPIError && why.code === codes.unknownMessage;
+  return saysCode(why, codes.unknownMessage);
 }
 
 /** Whether nobody can tell if a request was carried out: the line broke, or Discord itself failed. */
@@ -48,6 +56,7 @@ export function failureCode(why: unknown): string {
   if (why instanceof DiscordAPIError) return `${why.status}/${why.code}`;
   if (why instanceof HTTPError) return String(why.status);
   if (why instanceof RateLimitError) return '429';
+  if (why instanceof Error && ['AbortError', 'TimeoutError'].includes(why.name)) return 'no answer';
   const code = why instanceof Error ? ((why as NodeJS.ErrnoException).code ?? why.name) : 'unknown';
   return String(code);
 }

@@ -1,0 +1,2 @@
+/** Where Discord's interactions arrive over HTTP. */
+export const interactionsPath = '/discord/interactions';

@@ -25,6 +25,13 @@ export const classSettings: SlashCommand = {
       ],
     },
     {
+      name: 'try-alarm',
+      words: 'Try the call for a grown-up: a rehearsal, marked as one',
+      who: ['tutor', 'teacher', 'administrator', 'safeguarding lead'],
+      does: { move: 'try-alarm' },
+      options: [],
+    },
+    {
       name: 'open',
       words: 'Open a strategy for the class, a group or a pupil',
       who: ['tutor', 'teacher'],

@@ -1,3 +1,4 @@
+import { namedAdults } from '../shared/roles.js';
 import type { SlashCommand } from '../shared/slash-command.js';
 
 /** /held: What waits for an adult */
@@ -41,7 +42,7 @@ export const held: SlashCommand = {
     {
       name: 'alarms',
       words: 'Alarms, and who has seen to them',
-      who: ['tutor', 'teacher', 'safeguarding lead'],
+      who: ['tutor', 'teacher', ...namedAdults],
       does: { look: 'alarms' },
       options: [],
     },

@@ -85,6 +85,20 @@ export const roster: SlashCommand = {
       options: [{ name: 'person', words: 'Who', kind: 'pick', required: true, from: 'people' }],
     },
     {
+      name: 'sheet',
+      words: 'New slips for a whole group, to print and cut; older ones stop working',
+      who: ['tutor', 'teacher', 'administrator'],
+      does: { door: 'make-sheet' },
+      options: [{ name: 'group', words: 'The group', kind: 'pick', required: true, from: 'groups' }],
+    },
+    {
+      name: 'reset',
+      words: 'Take back pictures or a passphrase; they choose anew',
+      who: ['tutor', 'teacher', 'administrator'],
+      does: { move: 'reset-second-key' },
+      options: [{ name: 'person', words: 'Who', kind: 'pick', required: true, from: 'people' }],
+    },
+    {
       name: 'revoke',
       words: 'Revoke somebody\u2019s slips',
       who: ['tutor', 'teacher', 'administrator'],

@@ -53,6 +53,14 @@ export interface TypedCommand {
   readonly options: Readonly<Record<string, string | undefined>>;
 }
 
+/** Beside a slip or a link something more is asked for: to give it, or to choose it where it isn't set yet. */
+export interface Asked {
+  readonly asks: 'pictures' | 'passphrase';
+  readonly choose: boolean;
+  /** What was wrong with the answer before, null where there was none. */
+  readonly why: string | null;
+}
+
 /** What a channel may ask of the app; every answer holds only what that person may see. Refusals of looks and commands come as a reply with `done` false; broken input throws `Fault`. */
 export interface House {
   move(update: Update): Promise<Reply>;
@@ -66,15 +74,30 @@ export interface House {
   listen(who: Who, changed: () => void): () => void;
   profile(who: Who): Promise<Profile | null>;
 
-  /** Opens a session for a slip's or staff link's secret, or says why not. `from` is whose guesses are counted (a network address). */
+  /** Opens a session for a slip's or staff link's secret, asks for more, or says why not. `from` is whose guesses are counted (a network address); `second` answers what was asked: three pictures' names, or a passphrase. */
   signIn(
     secret: string,
     from: string,
-  ): Promise<{ readonly session: string; readonly who: Who } | { readonly refused: string }>;
+    second?: string,
+  ): Promise<{ readonly session: string; readonly who: Who } | { readonly refused: string } | Asked>;
+  /** "Tell a grown-up" from the door, by the pupil of a slip, before anything more is asked. */
+  tellGrownUp(
+    secret: string,
+    from: string,
+    updateId: string,
+    text: string,
+  ): Promise<Reply | { readonly refused: string }>;
+  /** Sets a pupil's three pictures by their own wish; the reply says so, or why not. */
+  choosePictures(who: Who, pictures: string): Promise<Reply>;
+  /** Whether somebody is asked for more than their slip or link. */
+  hasSecondKey(who: Who): Promise<boolean>;
   session(id: string): Promise<Who | null>;
   signOut(id: string): Promise<void>;
-  /** Makes a slip or staff link for a person of the class, revoking older ones: the secret (shown once), the short code, the link. */
-  makeSlip(by: Who, person: PersonId): Promise<{ readonly secret: string; readonly link: string }>;
+  /** Makes a slip or staff link for a person of the class, revoking older ones: the secret (shown once), the link, and until when it is good. */
+  makeSlip(
+    by: Who,
+    person: PersonId,
+  ): Promise<{ readonly secret: string; readonly link: string; readonly until: Instant }>;
   now(): Instant;
 
   /** Who somebody of a platform is with us; null for a stranger. */

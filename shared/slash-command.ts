@@ -28,7 +28,7 @@ export interface CommandAction {
     | { readonly move: MoveName; readonly fixed?: Readonly<Record<string, string>> }
     | { readonly look: LookName; readonly fixed?: Readonly<Record<string, string>> }
     /** Slips and staff links are secrets, so they are neither moves nor looks: the house's doors make and revoke them. */
-    | { readonly door: 'make-slip' | 'revoke-slips' };
+    | { readonly door: 'make-slip' | 'make-sheet' | 'revoke-slips' };
 }
 
 /** A slash command: plain data, one file each in commands/; typed as "/name action option:value". */

@@ -13,6 +13,7 @@ const people = {
   teacher: 'Heron',
   administrator: 'Curlew',
   lead: 'Egret',
+  deputy: 'Knot',
   pupils: ['Wren', 'Finch', 'Pipit', 'Dunlin'],
 } as const;
 
@@ -46,6 +47,7 @@ export async function makeDemoClass(school: School): Promise<ClassId> {
     { type: 'add-person', nickname: people.administrator, role: 'administrator' },
     { type: 'add-person', nickname: people.teacher, role: 'teacher' },
     { type: 'add-person', nickname: people.lead, role: 'safeguarding lead' },
+    { type: 'add-person', nickname: people.deputy, role: 'safeguarding deputy' },
     {
       type: 'change-setting',
       setting: 'alarm text',

@@ -2,7 +2,9 @@ import { createHmac, randomBytes, randomInt } from 'node:crypto';
 import type { Who } from '../../shared/channel.js';
 import type { ClassId, PersonId } from '../../shared/ids.js';
 import type { Instant } from '../../shared/time.js';
-import type { Store } from '../store/store.js';
+import { fill } from '../coaching/catalogue.js';
+import { doorWords } from '../coaching/door-words.js';
+import type { Slip, Store } from '../store/store.js';
 
 /** Letters of a slip's code: none that are easily taken for another (no 0 O 1 I L U V). */
 const codeLetters = '23456789ABCDEFGHJKMNPQRSTWXYZ';
@@ -35,6 +37,11 @@ function plainSecret(secret: string): string {
 }
 
 export interface Doors {
+  /** What a secret opens, or why nothing; a wrong one is counted against who guesses. */
+  find(secret: string, from: string): Promise<Slip | { readonly refused: string }>;
+  /** Opens a session for a slip that was found. */
+  open(slip: Slip): Promise<{ readonly session: string; readonly who: Who }>;
+  /** Both at once, for what asks for nothing more. */
   signIn(
     secret: string,
     from: string,
@@ -42,7 +49,11 @@ export interface Doors {
   session(id: string): Promise<Who | null>;
   signOut(id: string): Promise<void>;
   /** A new slip for a pupil (short code) or link for staff (long secret); older ones stop working. */
-  makeSlip(classId: ClassId, person: PersonId, staff: boolean): Promise<string>;
+  makeSlip(
+    classId: ClassId,
+    person: PersonId,
+    staff: boolean,
+  ): Promise<{ readonly secret: string; readonly until: Instant }>;
   /** Keeps a given secret as a way in beside older ones, for a time in milliseconds from now. */
   keepSlip(classId: ClassId, person: PersonId, secret: string, life: number): Promise<void>;
   revoke(classId: ClassId, person: PersonId): Promise<void>;
@@ -64,16 +75,23 @@ export function openDoors(store: Store, key: string, now: () => Instant): Doors 
       for (const who of [...misses.keys()]) if (recent(who).length === 0) misses.delete(who);
   };
 
-  return {
-    async signIn(secret, from) {
+  const doors: Doors = {
+    async find(secret, from) {
       if (recent(from).length >= doorLimits.guesses || recent('*').length >= doorLimits.guessesInAll) {
-        return { refused: 'Too many tries. Wait ten minutes, or ask your tutor.' };
+        return { refused: fill(doorWords['too many tries']) };
       }
       const slip = secret.trim() === '' ? null : await store.slip(hash(secret));
       if (slip === null || slip.revoked || slip.expiresAt <= now()) {
         miss(from);
-        return { refused: 'This code does not open anything. Look at your slip again, or ask your tutor.' };
+        return { refused: fill(doorWords['opens nothing']) };
       }
+      return slip;
+    },
+    async signIn(secret, from) {
+      const slip = await doors.find(secret, from);
+      return 'refused' in slip ? slip : doors.open(slip);
+    },
+    async open(slip) {
       const id = randomBytes(24).toString('base64url');
       const staff = slip.expiresAt - slip.madeAt <= doorLimits.staffLink;
       const until = Math.min(slip.expiresAt, now() + (staff ? doorLimits.staffSession : doorLimits.session));
@@ -100,7 +118,7 @@ export function openDoors(store: Store, key: string, now: () => Instant): Doors 
         expiresAt: now() + life,
         revoked: false,
       });
-      return secret;
+      return { secret, until: now() + life };
     },
     async keepSlip(classId, person, secret, life) {
       await store.saveSlip(hash(secret), {
@@ -115,4 +133,5 @@ export function openDoors(store: Store, key: string, now: () => Instant): Doors 
       await store.revokeSlips(classId, person);
     },
   };
+  return doors;
 }

@@ -8,6 +8,7 @@ import { isLookName, mayLook, readLook } from '../../shared/looks.js';
 import type { FieldOption, Message } from '../../shared/messages.js';
 import { readMove, type Act, type Move } from '../../shared/moves.js';
 import { wordsOf } from '../../shared/said.js';
+import { namedAdults } from '../../shared/roles.js';
 import type { SuggestionSource } from '../../shared/slash-command.js';
 import type { Calendar, Clock } from '../../shared/time.js';
 import { feedWords } from '../coaching/feed-words.js';
@@ -18,9 +19,12 @@ import type { Store } from '../store/store.js';
 import { openClasses, type Classes } from './classes.js';
 import { whenWords } from './calendar.js';
 import { readFeed } from './feed.js';
+import { openComingIn } from './coming-in.js';
 import { openDoors, type Doors } from './doors.js';
 import { handle, isPupil, note, refusalReply, type Done, type HandleTools } from './handle.js';
 import type { Log } from './log.js';
+import { openSecondKeys, type SecondKeys } from './second-keys.js';
+import { openSlips } from './slips.js';
 import { fieldsOf, findAction, suggestionsFor } from './typed-command.js';
 import { openWriter } from './writer.js';
 
@@ -42,6 +46,7 @@ export interface HouseDeps {
 export interface OpenHouse extends House {
   readonly classes: Classes;
   readonly doors: Doors;
+  readonly keys: SecondKeys;
   /** Makes one act happen, outside any channel; for the clock, a founder, a rehearsal. */
   act(
     act: Omit<Act, 'seed' | 'given'> & Partial<Pick<Act, 'seed' | 'given'>>,
@@ -57,7 +62,10 @@ export interface OpenHouse extends House {
 export function openHouse(deps: HouseDeps): OpenHouse {
   const { store, clock, calendar } = deps;
   const classes = openClasses(store);
-  const doors = openDoors(store, deps.key, () => clock.now());
+  const now = (): number => clock.now();
+  const doors = openDoors(store, deps.key, now);
+  const keys = openSecondKeys(store, deps.key, now);
+  const slips = openSlips({ doors, classes, baseUrl: deps.baseUrl, now });
   const watchers = new Set<(classId: ClassId, done: Done) => void>();
   const tools: HandleTools = {
     store,
@@ -129,39 +137,6 @@ export function openHouse(deps: HouseDeps): OpenHouse {
     }
   };
 
-  const door = async (
-    who: Who,
-    does: 'make-slip' | 'revoke-slips',
-    fields: Readonly<Record<string, string | undefined>>,
-  ): Promise<Reply> => {
-    const person = asId<Who['person']>(fields['person'] ?? '');
-    if (does === 'revoke-slips') {
-      await doors.revoke(who.classId, person);
-      return { done: true, messages: [note(who.person, 'The slips no longer open anything.')] };
-    }
-    const { secret, link } = await house.makeSlip(who, person);
-    const message: Message = {
-      audience: { to: 'person', person: who.person },
-      summary: 'A new slip. It is shown this once.',
-      blocks: [
-        { type: 'heading', text: 'A new slip' },
-        {
-          type: 'prose',
-          prose: [{ text: 'It is shown this once. Older slips and links of this person no longer work.' }],
-        },
-        {
-          type: 'list',
-          items: [[{ text: 'Code: ' }, { text: secret, strong: true }], [{ text: `Link: ${link}` }]],
-        },
-        {
-          type: 'picture',
-          picture: { kind: 'code', alternative: 'The link as a square code for a camera', data: link },
-        },
-      ],
-    };
-    return { done: true, messages: [message] };
-  };
-
   const command = async (who: Who, updateId: string, typed: TypedCommand): Promise<Reply> => {
     try {
       const action = findAction(typed);
@@ -174,7 +149,7 @@ export function openHouse(deps: HouseDeps): OpenHouse {
         );
       }
       const fields = fieldsOf(await classes.load(who.classId), action, typed.options);
-      if ('door' in action.does) return await door(who, action.does.door, fields);
+      if ('door' in action.does) return await slips.door(who, action.does.door, fields);
       if ('look' in action.does) return await lookAs(who, action.does.look, fields);
       const reply = await moveAs({ id: updateId, who, move: action.does.move, fields });
       return reply.done && reply.messages.length === 0
@@ -186,9 +161,12 @@ export function openHouse(deps: HouseDeps): OpenHouse {
     }
   };
 
+  const comingIn = openComingIn({ doors, keys, classes, store, move: moveAs });
+
   const house: OpenHouse = {
     classes,
     doors,
+    keys,
     act,
     move: moveAs,
     look: lookAs,
@@ -224,42 +202,41 @@ export function openHouse(deps: HouseDeps): OpenHouse {
         className: state.name,
       };
     },
-    signIn: (secret, from) => doors.signIn(secret, from),
+    ...comingIn,
     session: (id) => doors.session(id),
     signOut: (id) => doors.signOut(id),
-    async makeSlip(by, person) {
-      const found = await personOf({ classId: by.classId, person });
-      if (!found)
-        throw new Fault(
-          'not found',
-          'Cannot make a slip, expected somebody on the roster',
-          'Look at the roster.',
-        );
-      const secret = await doors.makeSlip(by.classId, person, found.role !== 'pupil');
-      return { secret, link: `${deps.baseUrl()}/in/${secret}` };
-    },
+    makeSlip: slips.makeSlip,
     now: () => clock.now(),
     async identify(channel, tenant, user) {
       const found = await store.identity(channel, tenant, user);
       return found && (await personOf(found)) ? { classId: found.classId, person: found.person } : null;
     },
-    async join(channel, tenant, user, code) {
-      const answer = await doors.signIn(code, `${channel} ${tenant} ${user}`);
-      if ('refused' in answer) return answer;
-      await doors.signOut(answer.session);
-      await store.bindIdentity({ channel, tenant, user, ...answer.who });
-      return answer.who;
-    },
     async bindPlace(who, channel, tenant, room, audience) {
       const person = await personOf(who);
-      if (!person || !['tutor', 'teacher', 'administrator'].includes(person.role)) {
+      const named = namedAdults.some((role) => role === person?.role);
+      const runs = person !== null && ['tutor', 'teacher', 'administrator'].includes(person.role);
+      if (!runs && !(named && audience.to === 'staff')) {
         return refusalReply(
           who.person,
           'Cannot bind this place, expected a tutor, teacher or administrator',
           'Ask one of them.',
         );
       }
-      await store.bindPlace(who.classId, { channel, tenant, room }, audience);
+      // A named adult's place is theirs alone: calls come there, and nothing else of the class.
+      const bound = runs ? audience : ({ to: 'person', person: who.person } as const);
+      const before = await store.places(who.classId);
+      const taken = before.some(
+        ({ place, audience: of }) =>
+          place.channel === channel && place.tenant === tenant && place.room === room && of.to !== 'person',
+      );
+      if (!runs && taken) {
+        return refusalReply(
+          who.person,
+          'Cannot call you here, expected a place of your own, got one that others of the class read',
+          'Use a private place that only you see.',
+        );
+      }
+      await store.bindPlace(who.classId, { channel, tenant, room }, bound);
       // Whoever ties a place anew has mended what was in the way: what is stuck there is tried again.
       for (const { key, place } of await store.stuck(who.classId)) {
         if (place.channel === channel && place.tenant === tenant && place.room === room)

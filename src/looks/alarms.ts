@@ -61,10 +61,10 @@ export function alarms(asked: Asked): readonly Message[] {
       heading(staff('alarms title', { many: open })),
       prose(staff('alarm caution')),
       ...(alarmNumber === null ? [] : [prose(staff('alarm number', { number: alarmNumber }))]),
-      ...allowedBlocks(
-        asked.by.role,
-        [...all.flatMap((alarm) => oneAlarm(asked, alarm)), ...trialBlocks(asked)],
-      ),
+      ...allowedBlocks(asked.by.role, [
+        ...all.flatMap((alarm) => oneAlarm(asked, alarm)),
+        ...trialBlocks(asked),
+      ]),
     ]),
   ];
 }

@@ -61,7 +61,13 @@ function makeClass(d: Deciding, move: MoveOf<'make-class'>): void {
       'Write it like this: Europe/Paris',
     );
   }
-  add(d, { type: 'class-made', name: move.name, zone: move.zone, register: move.register ?? '8-10', moderation: settingDefaults.moderation });
+  add(d, {
+    type: 'class-made',
+    name: move.name,
+    zone: move.zone,
+    register: move.register ?? '8-10',
+    moderation: settingDefaults.moderation,
+  });
   add(d, { type: 'group-made', group: mint<GroupId>(d, 'g'), name: 'Group 1' });
   const person = mint<PersonId>(d, 'u');
   const nickname = said(person, move.nickname);

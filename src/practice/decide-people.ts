@@ -8,7 +8,14 @@ import { groupsOf, pupilsOf } from './lookup.js';
 import { passLead } from './leading.js';
 
 type PeopleMove = MoveOf<
-  'add-person' | 'rename-person' | 'move-pupil' | 'remove-person' | 'erase-person' | 'reset-second-key' | 'set-goal' | 'set-help'
+  | 'add-person'
+  | 'rename-person'
+  | 'move-pupil'
+  | 'remove-person'
+  | 'erase-person'
+  | 'reset-second-key'
+  | 'set-goal'
+  | 'set-help'
 >;
 
 /** More pupils than this are offered a split. */

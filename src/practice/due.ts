@@ -11,8 +11,9 @@ export function due(state: ClassState): Instant | null {
       const post = state.posts[id];
       return post ? postTimes(post) : [];
     }),
-    ...[...Object.values(state.alarms), ...Object.values(state.trials)].flatMap(({ escalatesAt, acknowledgedBy, escalated }) =>
-      acknowledgedBy === null && !escalated ? [escalatesAt] : [],
+    ...[...Object.values(state.alarms), ...Object.values(state.trials)].flatMap(
+      ({ escalatesAt, acknowledgedBy, escalated }) =>
+        acknowledgedBy === null && !escalated ? [escalatesAt] : [],
     ),
   ];
   return all.length === 0 ? null : Math.min(...all);

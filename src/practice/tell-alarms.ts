@@ -169,9 +169,5 @@ function answer(state: ClassState, event: EventOf<'alarm-raised'>): Telling {
     prose(number === null ? speak('call closed') : speak('call closed number', { number })),
     ...text,
   ];
-  return say(
-    `called/${event.alarm}`,
-    toPerson(event.person),
-    event.inOpenHours ? inHours : outOfHours,
-  );
+  return say(`called/${event.alarm}`, toPerson(event.person), event.inOpenHours ? inHours : outOfHours);
 }

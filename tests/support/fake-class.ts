@@ -29,6 +29,7 @@ export const slips: Readonly<Record<string, Profile>> = {
   'GANNET-LINK': person('gannet', 'Gannet', 'teacher'),
   'HERON-LINK': person('heron', 'Heron', 'administrator'),
   'TERN-LINK': person('tern', 'Tern', 'safeguarding lead'),
+  'KNOT-LINK': person('knot', 'Knot', 'safeguarding deputy'),
 };
 
 export const part =

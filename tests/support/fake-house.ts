@@ -16,6 +16,8 @@ export interface FakeHouse extends House {
   /** From whom guesses came. */
   readonly guessers: string[];
   readonly sessions: Map<string, Who>;
+  /** Second keys by person; an empty one is still to be chosen. */
+  readonly secondKeys: Map<string, string>;
   listeners(): number;
   /** Puts a message into the feed and tells whoever listens. */
   post(it: Message): void;
@@ -94,6 +96,7 @@ export function openFakeHouse(): FakeHouse {
     commands: [],
     guessers: [],
     sessions: new Map(),
+    secondKeys: new Map(),
     async move(update) {
       if (failure) {
         const why = failure;
@@ -142,6 +145,30 @@ export function openFakeHouse(): FakeHouse {
           ],
         };
       }
+      if (command.name === 'roster' && command.action === 'sheet')
+        return {
+          done: true,
+          messages: [
+            message(own(who), 'Slips', [{ type: 'heading', text: 'Slips of Limpets' }]),
+            ...['Wren', 'Finch', 'Pipit', 'Dunlin', 'Knot', 'Dunnock'].map((nickname) =>
+              message(own(who), nickname, [
+                { type: 'heading', text: nickname },
+                prose('Tuesday readers'),
+                prose('Go to this page: http://127.0.0.1:8080/'),
+                prose('Write your code: ABCD-EFGH-23', true),
+                {
+                  type: 'picture',
+                  picture: {
+                    kind: 'code',
+                    alternative: 'The link as a square code',
+                    data: 'http://127.0.0.1:8080/in/ABCD-EFGH-23',
+                  },
+                },
+                prose('This slip is only for you. Keep it safe. It is good until Friday 26.3. at 9:00.'),
+              ]),
+            ),
+          ],
+        };
       return { done: true, messages: [note(who, `Done: /${command.name} ${command.action}.`)] };
     },
     async suggest(_who, source) {
@@ -173,7 +200,7 @@ export function openFakeHouse(): FakeHouse {
       return () => watchers.delete(changed);
     },
     profile: async (who) => profileOf(who),
-    async signIn(secret, from) {
+    async signIn(secret, from, second) {
       house.guessers.push(from);
       if ((misses.get(from) ?? 0) >= guesses) return { refused: 'Too many tries. Wait ten minutes.' };
       const found = slips[secret.trim().toUpperCase()];
@@ -181,6 +208,12 @@ export function openFakeHouse(): FakeHouse {
         misses.set(from, (misses.get(from) ?? 0) + 1);
         return { refused: 'This code does not open anything. Look at your slip again.' };
       }
+      const kind = found.role === 'pupil' ? 'pictures' : 'passphrase';
+      const key = house.secondKeys.get(found.person);
+      if (key !== undefined && second === undefined) return { asks: kind, choose: key === '', why: null };
+      if (key === '' && second !== undefined) house.secondKeys.set(found.person, second);
+      else if (key !== undefined && key !== second)
+        return { asks: kind, choose: false, why: 'Those are not your pictures. Try again.' };
       const session = crypto.randomUUID().replaceAll('-', '');
       house.sessions.set(session, found);
       return { session, who: found };
@@ -189,7 +222,22 @@ export function openFakeHouse(): FakeHouse {
     async signOut(id) {
       house.sessions.delete(id);
     },
-    makeSlip: async () => ({ secret: 'ABCD-EFGH-23', link: 'http://127.0.0.1/in/ABCD-EFGH-23' }),
+    async tellGrownUp(secret, from, updateId, text) {
+      house.guessers.push(from);
+      const found = slips[secret.trim().toUpperCase()];
+      if (!found) return { refused: 'This code does not open anything.' };
+      return house.move({ id: updateId, who: found, move: 'tell-grown-up', fields: { text } });
+    },
+    async choosePictures(who, pictures) {
+      house.secondKeys.set(who.person, pictures);
+      return { done: true, messages: [note(profileOf(who), 'Your three pictures are kept.')] };
+    },
+    hasSecondKey: async (who) => (house.secondKeys.get(who.person) ?? '') !== '',
+    makeSlip: async () => ({
+      secret: 'ABCD-EFGH-23',
+      link: 'http://127.0.0.1/in/ABCD-EFGH-23',
+      until: now + 14 * 24 * 3600_000,
+    }),
     now: () => now,
     identify: async () => null,
     join: async () => ({ refused: 'not here' }),

@@ -1,6 +1,7 @@
 import { slashCommands } from '../../commands/all.js';
 import { parseCommand } from '../../src/app/typed-command.js';
 import type { RoomOptions } from '../../src/channels/room/options.js';
+import { doorPictures } from '../../src/pictures/door-pictures.js';
 import { roomChannel } from '../../src/channels/room/room.js';
 import { openFakeHouse, type FakeHouse } from './fake-house.js';
 
@@ -30,6 +31,7 @@ export async function openRoom(options: Partial<RoomOptions> = {}): Promise<Open
     log: { debug: write, warn: write, error: write },
     slashCommands,
     readCommand: parseCommand,
+    pictures: doorPictures,
     ...options,
   });
   await room.start(house);

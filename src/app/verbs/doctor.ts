@@ -2,8 +2,13 @@ import { createServer } from 'node:net';
 import { parseArgs } from 'node:util';
 import type { Finding } from '../../../shared/channel.js';
 import { Fault } from '../../../shared/fault.js';
+import { fill } from '../../coaching/catalogue.js';
+import { staffClassWords } from '../../coaching/staff-class-words.js';
+import { peopleOfRole } from '../../practice/lookup.js';
+import { missingOf, type Need } from '../../practice/readiness.js';
 import type { ClassState } from '../../practice/state.js';
 import type { Store } from '../../store/store.js';
+import { checkChannels } from '../channels.js';
 import { loadEnvFile, settings, type Config } from '../config.js';
 import type { Io, Verb } from '../io.js';
 import { configFor, openSchool } from '../school.js';
@@ -44,33 +49,18 @@ function portFinding(config: Config): Promise<Finding> {
 }
 
 function classFindings(state: ClassState): Finding[] {
-  const there = Object.values(state.people).filter(({ removed }) => !removed);
-  const has = (role: string): boolean => there.some((one) => one.role === role);
-  const { alarmText, alarmNumber } = state.settings;
-  const found: Finding[] = [];
-  const check = (ok: boolean, good: string, bad: string): number =>
-    found.push(ok ? fine(`${state.name}: ${good}`) : mend(`${state.name}: ${bad}`));
-  check(
-    has('tutor'),
-    'has a tutor.',
-    'has no tutor: add one on the roster, or nobody looks at what is held.',
-  );
-  check(
-    has('safeguarding lead'),
-    'has a safeguarding lead.',
-    'has no safeguarding lead: add one, who is called when a post is worrying.',
-  );
-  check(
-    alarmText !== null,
-    'has the text that a worried child reads.',
-    'has no alarm text: set it with /class set setting:alarm text.',
-  );
-  check(
-    alarmNumber !== null,
-    'has the number that a worried child can call.',
-    'has no alarm number: set it with /class set setting:alarm number.',
-  );
-  return found;
+  const tutor = peopleOfRole(state, 'tutor').length > 0;
+  const missing = missingOf(state);
+  const words = (need: Need): string => fill(staffClassWords[`missing ${need}`]);
+  return [
+    tutor
+      ? fine(`${state.name}: has a tutor.`)
+      : mend(`${state.name}: has no tutor: add one on the roster, or nobody looks at what is held.`),
+    ...missing.map((need) => mend(`${state.name}: pupils can’t come in yet. ${words(need)}`)),
+    ...(missing.length === 0
+      ? [fine(`${state.name}: has alarm text, number, safeguarding lead and deputy; pupils can come in.`)]
+      : []),
+  ];
 }
 
 /** Messages at which a place of a platform has stopped; each needs a person. */
@@ -106,6 +96,7 @@ async function folderFindings(config: Config): Promise<Finding[]> {
         fine(`The data folder ${config.data} can be used. ${count}`),
         ...classes.flatMap(classFindings),
         ...(await stuckFindings(school.store, classes)),
+        ...(await checkChannels(config, school.store, classes, school.log, school.house.now())),
       ];
     } finally {
       await school.store.close();
@@ -116,11 +107,11 @@ async function folderFindings(config: Config): Promise<Finding[]> {
   }
 }
 
-/** Looks at settings, data folder, port and classes, and says what a school still has to mend. */
+/** Looks at settings, data folder, port, classes and platforms, and says what a school still has to mend. */
 export const verb: Verb = {
   name: 'doctor',
   usage: 'doctor [--data DIR]',
-  words: 'looks at settings, data folder, port and classes, and says what to mend',
+  words: 'looks at settings, data folder, port, classes and platforms, and says what to mend',
   async run(args, io) {
     const { values } = parseArgs({ args: [...args], options: { data: { type: 'string' } } });
     loadEnvFile();

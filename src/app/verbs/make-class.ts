@@ -1,5 +1,9 @@
 import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
+import { fill } from '../../coaching/catalogue.js';
+import { staffClassWords } from '../../coaching/staff-class-words.js';
+import { missingOf } from '../../practice/readiness.js';
+import { whenWords } from '../calendar.js';
 import { foundClass } from '../founding.js';
 import type { Verb } from '../io.js';
 import { inSchool } from '../school.js';
@@ -8,7 +12,7 @@ import { inSchool } from '../school.js';
 export const verb: Verb = {
   name: 'make-class',
   usage: 'make-class --name NAME --zone ZONE --nickname NICKNAME [--data DIR]',
-  words: 'makes a class and prints the link of its tutor',
+  words: 'makes a class, prints the link of its tutor, and says what must be set before pupils come in',
   run(args, io) {
     const { values } = parseArgs({
       args: [...args],
@@ -29,9 +33,10 @@ export const verb: Verb = {
     }
     return inSchool(io, values.data, async (school) => {
       const { classId, tutor } = await foundClass(school.house, { name, zone, nickname });
-      const { link } = await school.house.makeSlip({ classId, person: tutor }, tutor);
+      const { link, until } = await school.house.makeSlip({ classId, person: tutor }, tutor);
+      const missing = missingOf(await school.house.classes.load(classId));
       await io.out(
-        `Class “${name}” (${classId}) is made. Its tutor’s link, shown this once, good for two weeks:\n  ${link}\nStart the server, open the link, and add pupils on the roster.\n`,
+        `Class “${name}” (${classId}) is made. Its tutor’s link, shown this once, good until ${whenWords(until, school.house.now(), zone)}:\n  ${link}\nStart the server, open the link, and add pupils on the roster.\n\n${fill(staffClassWords['not ready title'])}. ${fill(staffClassWords['not ready why'])}\n${missing.map((need) => `  ${fill(staffClassWords[`missing ${need}`])}\n`).join('')}`,
       );
       return 0;
     });

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
+import { whenWords } from '../calendar.js';
 import { personOfClass } from '../founding.js';
 import type { Verb } from '../io.js';
 import { inSchool } from '../school.js';
@@ -8,7 +9,8 @@ import { inSchool } from '../school.js';
 export const verb: Verb = {
   name: 'make-link',
   usage: 'make-link --nickname NICKNAME [--class NAME] [--data DIR]',
-  words: 'makes a fresh link or slip for somebody; older ones stop working',
+  words:
+    'makes a fresh link or slip for somebody; older ones, and their passphrase or pictures, stop working',
   run(args, io) {
     const { values } = parseArgs({
       args: [...args],
@@ -20,8 +22,13 @@ export const verb: Verb = {
     return inSchool(io, values.data, async (school) => {
       const named = { class: values.class, nickname };
       const { state, person } = await personOfClass(school, named, 'make a link');
-      const { link } = await school.house.makeSlip({ classId: state.id, person }, person);
+      const { house } = school;
+      const { link, until } = await house.makeSlip({ classId: state.id, person }, person);
+      await house.keys.forget(state.id, person);
       await io.out(`${link}\n`);
+      io.err(
+        `Good until ${whenWords(until, house.now(), state.settings.zone)}. Older links, and pictures or a passphrase of this person, no longer count.\n`,
+      );
       return 0;
     });
   },

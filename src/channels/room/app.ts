@@ -9,7 +9,9 @@ import { guardHeaders } from './http/headers.js';
 import type { RoomOptions } from './options.js';
 import { addActs } from './routes/acts.js';
 import { addPages } from './routes/pages.js';
+import { addSecondKey } from './routes/second-key.js';
 import { addSignIn } from './routes/sign-in.js';
+import { addSlips } from './routes/slips.js';
 import { openShow } from './show.js';
 import type { Streams } from './streams.js';
 import { openTickets } from './tickets.js';
@@ -74,8 +76,10 @@ export function buildApp(
   });
   app.get('/favicon.ico', (c) => c.redirect('/assets/icon.svg', 302));
 
-  const routes = { house, options, jar, show, tickets, streams, findVisitor, ended };
+  const routes = { house, options, assets, jar, show, tickets, streams, findVisitor, ended };
   addSignIn(app, routes);
+  addSecondKey(app, routes);
+  addSlips(app, routes);
   addActs(app, routes);
   addPages(app, routes);
 

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
+import type { KeyPicture } from './options.js';
 
 interface Asset {
   readonly type: string;
@@ -25,8 +26,13 @@ function scriptFile(name: string): string {
   return existsSync(beside) ? beside : built;
 }
 
+/** Where a drawing of a second key is served. */
+export function picturePath(name: string): string {
+  return `/assets/picture-${name}.svg`;
+}
+
 /** Reads everything once, at start. */
-export function loadAssets(): Assets {
+export function loadAssets(pictures: readonly KeyPicture[] = []): Assets {
   const { resolve } = createRequire(import.meta.url);
   const face = '@expo-google-fonts/atkinson-hyperlegible';
   const files: readonly (readonly [path: string, file: string, type: string])[] = [
@@ -40,11 +46,13 @@ export function loadAssets(): Assets {
     ),
   ];
   const all = new Map<string, Asset & { readonly href: string }>();
-  for (const [path, file, type] of files) {
-    if (!existsSync(file)) continue;
-    const body = new Uint8Array(readFileSync(file));
+  const add = (path: string, type: string, body: Uint8Array<ArrayBuffer>): void => {
     const mark = createHash('sha256').update(body).digest('base64url').slice(0, 12);
     all.set(path, { type, body, href: `${path}?v=${mark}` });
-  }
+  };
+  for (const [path, file, type] of files)
+    if (existsSync(file)) add(path, type, new Uint8Array(readFileSync(file)));
+  for (const { name, svg } of pictures)
+    add(picturePath(name), 'image/svg+xml', new TextEncoder().encode(svg));
   return { get: (path) => all.get(path), href: (path) => all.get(path)?.href ?? null };
 }

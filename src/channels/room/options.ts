@@ -2,6 +2,12 @@ import type { TypedCommand } from '../../../shared/channel.js';
 import type { SlashCommand } from '../../../shared/slash-command.js';
 import type { StreamLimits } from './streams.js';
 
+/** A drawing of a second key, by its name; shared with nothing but the door. */
+export interface KeyPicture {
+  readonly name: string;
+  readonly svg: string;
+}
+
 /** What the room writes to the log: ids, codes and counts only. */
 export interface RoomLog {
   debug(about: Readonly<Record<string, unknown>>, words: string): void;
@@ -24,6 +30,8 @@ export interface RoomOptions {
   readonly slashCommands: readonly SlashCommand[];
   /** Reads a typed line into a command; throws `Fault` with what was expected. */
   readonly readCommand: (line: string) => TypedCommand;
+  /** The drawings of which a pupil picks three. */
+  readonly pictures: readonly KeyPicture[];
   /** Minutes without a press after which a session ends on a device that several people use; 30 if left out. */
   readonly idleMinutes?: number;
   /** Limits of live pages; `streamLimits` if left out. */

@@ -32,7 +32,7 @@ export function roomChannel(options: RoomOptions): Channel & { readonly url: () 
     async start(house: House) {
       const newest = openFeedTail(house);
       streams = openStreams(house, newest, options.live);
-      const app = buildApp(house, options, loadAssets(), newest, streams);
+      const app = buildApp(house, options, loadAssets(options.pictures), newest, streams);
       const opened = createAdaptorServer({
         fetch: app.fetch,
         createServer,

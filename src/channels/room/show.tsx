@@ -131,7 +131,11 @@ export function openShow(tools: PageTools, assets: Assets, jar: Jar): Show {
       const content = (
         <>
           {again && again.words.length > 0 ? (
-            <Trouble words={again.words} hasForm={texts.length === 0} />
+            <Trouble
+              words={again.words}
+              hasForm={texts.length === 0}
+              title={again.kept?.name === 'in' ? 'door shut' : 'look at this'}
+            />
           ) : null}
           <CodeForm
             context={context}

@@ -47,6 +47,46 @@ export const roomWords = {
     '8-10': 'You were away for a while, so this page closed. Come in again with your code.',
   },
   'come in first': { from: 'plain words', for: 'pupil', '8-10': 'Come in first. Then you can go on.' },
+  'door shut': { from: 'plain words', for: 'pupil', '8-10': 'This did not open' },
+  'pictures show': { from: 'plain words', for: 'pupil', '8-10': 'Show your three pictures' },
+  'pictures pick': { from: 'plain words', for: 'pupil', '8-10': 'Pick three pictures' },
+  'pictures show hint': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'Pick them in the same order as before.',
+  },
+  'pictures pick hint': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'You will need them each time you come in. Only you should know them.',
+  },
+  'pictures forgot': { from: 'plain words', for: 'pupil', '8-10': 'Forgot them? Ask your tutor.' },
+  'picture first': { from: 'plain words', for: 'pupil', '8-10': 'First picture' },
+  'picture second': { from: 'plain words', for: 'pupil', '8-10': 'Second picture' },
+  'picture third': { from: 'plain words', for: 'pupil', '8-10': 'Third picture' },
+  'pictures three': { from: 'plain words', for: 'pupil', '8-10': 'Pick three pictures.' },
+  'pictures keep': { from: 'plain words', for: 'pupil', '8-10': 'Keep these three' },
+  'pictures mine': { from: 'plain words', for: 'pupil', '8-10': 'My three pictures' },
+  'pictures why': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'Do others use this device too? Three pictures keep your page yours.',
+  },
+  'pictures have': {
+    from: 'plain words',
+    for: 'pupil',
+    '8-10': 'You have three pictures. You can pick new ones.',
+  },
+  'go on': { from: 'plain words', for: 'pupil', '8-10': 'Go on' },
+  'passphrase title': { from: 'plain words', for: 'staff', words: 'Your passphrase' },
+  'passphrase label': { from: 'plain words', for: 'staff', words: 'Your passphrase' },
+  'passphrase new': { from: 'plain words', for: 'staff', words: 'Set a passphrase' },
+  'passphrase hint': {
+    from: 'plain words',
+    for: 'staff',
+    words:
+      '12 characters or more; four words that you can remember are good. You are asked for it at each sign-in.',
+  },
   'fill in code': { from: 'plain words', for: 'pupil', '8-10': 'Write the code from your slip.' },
 
   // A pupil's page.
@@ -138,6 +178,15 @@ export const roomWords = {
   'staff notes': { from: 'plain words', for: 'staff', words: 'Notes for staff' },
   'no notes': { from: 'plain words', for: 'staff', words: 'No notes so far.' },
   digest: { from: 'trade', for: 'staff', words: 'Digest' },
+  slips: { from: 'plain words', for: 'staff', words: 'Slips' },
+  'slips why': {
+    from: 'plain words',
+    for: 'staff',
+    words:
+      'A sheet with a slip for each pupil of a group, to print and cut. It makes new slips: the old ones stop working at once, and who is signed in with one is signed out.',
+  },
+  'slips make': { from: 'plain words', for: 'staff', words: 'Make new slips for {group}' },
+  'slips none': { from: 'plain words', for: 'staff', words: 'No group so far.' },
   passages: { from: 'trade', for: 'staff', words: 'Passages' },
   roster: { from: 'trade', for: 'staff', words: 'Roster' },
   table: { from: 'plain words', for: 'staff', words: 'At the table' },

@@ -1,5 +1,6 @@
 import { raw } from 'hono/html';
 import type { JSX } from 'hono/jsx/jsx-runtime';
+import { keepingForFamilies } from '../../../../shared/keeping.js';
 import type { Assets } from '../assets.js';
 import { classesOf, type PageLook } from '../page-look.js';
 import { openContext } from '../render/context.js';
@@ -118,6 +119,9 @@ function Frame(props: FrameProps): JSX.Element {
         <div id="news" class="unseen" role="status" aria-live="polite" />
         <footer>
           <p>{say('not watched')}</p>
+          <p>
+            <a href="/what-is-kept">{keepingForFamilies.title}</a>
+          </p>
           <div class="footer-row">
             {inside?.profile.role === 'pupil' ? null : (
               <a class="button" href="/page">

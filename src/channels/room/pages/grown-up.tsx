@@ -3,14 +3,23 @@ import { Hidden } from '../render/hidden.js';
 import { say } from '../words.js';
 
 /** "Tell a grown-up": on every pupil's page, opened in place so that nothing being typed is lost, sent with or without words. */
-export function GrownUp({ context }: { readonly context: RenderContext }) {
+export function GrownUp({
+  context,
+  action = '/move/tell-grown-up',
+  args = {},
+}: {
+  readonly context: RenderContext;
+  /** Where it is sent; at the door another way than inside. */
+  readonly action?: string;
+  readonly args?: Readonly<Record<string, string>>;
+}) {
   const id = context.newName();
   return (
     <details class="grown-up">
       <summary>{say('grown-up')}</summary>
-      <form method="post" action="/move/tell-grown-up" class="form" aria-label={say('grown-up')}>
+      <form method="post" action={action} class="form" aria-label={say('grown-up')}>
         <p>{say('grown-up words')}</p>
-        <Hidden context={context} args={{}} />
+        <Hidden context={context} args={args} />
         <div class="field">
           <label for={id}>{say('grown-up label')}</label>
           <textarea

@@ -24,6 +24,7 @@ const staffMenu: readonly MenuItem[] = [
   item('/digest', 'digest', 'digest'),
   item('/passages', 'passages', 'passages'),
   item('/roster', 'roster', 'roster'),
+  { path: '/slips', word: 'slips', who: mayLook.roster },
   item('/at-the-table', 'table', 'at-the-table'),
   item('/morning-list', 'today', 'morning-list'),
   item('/talk', 'talk', 'waiting'),

@@ -2,19 +2,21 @@ import type { Reply } from '../../../../shared/channel.js';
 import { Messages } from './region.js';
 import type { RenderContext } from '../render/context.js';
 import { plain } from '../render/plain.js';
-import { say } from '../words.js';
+import { say, type RoomWord } from '../words.js';
 
 /** Why something was not done, on top of the page, with the way to what was typed. */
 export function Trouble({
   words,
   hasForm,
+  title = 'look at this',
 }: {
   readonly words: readonly string[];
   readonly hasForm: boolean;
+  readonly title?: RoomWord;
 }) {
   return (
     <div class="trouble" role="alert" tabindex={-1} id="trouble">
-      <h2>{say('look at this')}</h2>
+      <h2>{say(title)}</h2>
       {words.map((one) => (
         <p>{plain(one)}</p>
       ))}

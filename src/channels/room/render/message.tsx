@@ -4,6 +4,11 @@ import { BlockView } from './blocks.js';
 import type { RenderContext } from './context.js';
 import { plain } from './plain.js';
 
+/** Whether a message is a slip: it holds a code for a camera, and stands on paper by itself. */
+function isSlip({ blocks }: Message): boolean {
+  return blocks.some((block) => block.type === 'picture' && block.picture.kind === 'code');
+}
+
 /** A message as an article that a screen reader names by its summary; `at` is shown in the device's own zone by script. */
 export function MessageView({
   message,
@@ -18,7 +23,11 @@ export function MessageView({
 }) {
   const mark = seq === undefined ? {} : { 'data-seq': String(seq) };
   return (
-    <article class={`message to-${message.audience.to}`} aria-label={plain(message.summary)} {...mark}>
+    <article
+      class={`message to-${message.audience.to}${isSlip(message) ? ' slip' : ''}`}
+      aria-label={plain(message.summary)}
+      {...mark}
+    >
       {message.blocks.map((block) => (
         <BlockView block={block} context={context} />
       ))}

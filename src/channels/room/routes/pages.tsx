@@ -1,9 +1,11 @@
 import type { Hono } from 'hono';
 import { streamSSE } from 'hono/streaming';
+import { keepingForFamilies } from '../../../../shared/keeping.js';
 import { isFormToken } from '../http/form-token.js';
 import { readForm } from '../http/read-form.js';
 import { pageLookOf, readPageLook, writePageLook } from '../page-look.js';
 import { HowItLooks } from '../pages/how-it-looks.js';
+import { WhatIsKept } from '../pages/what-is-kept.js';
 import { ownPath } from '../paths.js';
 import { openContext } from '../render/context.js';
 import { standsAlone } from '../show.js';
@@ -29,6 +31,8 @@ export function addPages(app: Hono, tools: RouteTools): void {
     return c.body(null, 204);
   });
 
+  app.get('/what-is-kept', (c) => show.plainPage(c, null, keepingForFamilies.title, <WhatIsKept />, 200));
+
   app.get('/page', async (c) => {
     const visitor = await tools.findVisitor(c);
     const context = openContext('page-look', {
@@ -38,7 +42,18 @@ export function addPages(app: Hono, tools: RouteTools): void {
       scribe: false,
       headings: 2,
     });
-    const form = <HowItLooks look={readPageLook(jar.readPage(c))} context={context} />;
+    const form = (
+      <>
+        <HowItLooks look={readPageLook(jar.readPage(c))} context={context} />
+        {visitor.kind === 'in' && visitor.profile.role === 'pupil' ? (
+          <p>
+            <a class="button" href="/pictures">
+              {say('pictures mine')}
+            </a>
+          </p>
+        ) : null}
+      </>
+    );
     return show.plainPage(c, visitor, say('how it looks'), form, 200);
   });
 

@@ -1,22 +1,19 @@
-import { getConnInfo } from '@hono/node-server/conninfo';
-import type { Context, Hono } from 'hono';
-import { guesserOf } from '../http/address.js';
+import type { Hono } from 'hono';
+import { guesserFrom } from '../http/guesser.js';
 import { isFormToken } from '../http/form-token.js';
 import { readForm } from '../http/read-form.js';
 import { openContext } from '../render/context.js';
 import { LinkForm } from '../pages/sign-in.js';
 import { say } from '../words.js';
+import { askForMore, secondOf } from './second-key.js';
 import type { RouteTools } from './tools.js';
 
 /** What a slip's secret can look like; anything else is no door. */
-const secretShape = /^[\w-]{6,100}$/;
+export const secretShape = /^[\w-]{6,100}$/;
 
 /** Coming in by code or link, and going out. */
 export function addSignIn(app: Hono, tools: RouteTools): void {
   const { house, jar, show, options } = tools;
-
-  const guesser = (c: Context): string =>
-    guesserOf(getConnInfo(c).remote.address, c.req.header('x-forwarded-for'), options.trustProxy);
 
   app.get('/in', (c) => c.redirect('/', 303));
 
@@ -45,8 +42,14 @@ export function addSignIn(app: Hono, tools: RouteTools): void {
     if (!isFormToken(options.key, visitor.bound, form.own['_token']))
       return again([say('page too old')], 403);
     if (code.trim() === '') return again([say('fill in code')], 422);
-    const opened = await house.signIn(code.slice(0, 200), guesser(c));
+    const from = guesserFrom(c, options);
+    const second = secondOf(form);
+    const opened = await house.signIn(code.slice(0, 200), from, second === 'incomplete' ? undefined : second);
     if ('refused' in opened) return again([opened.refused], 422);
+    if ('asks' in opened) {
+      const asked = second === 'incomplete' ? { ...opened, why: say('pictures three') } : opened;
+      return askForMore(c, tools, { visitor, asked, code, own: form.fields['own'] === 'yes' });
+    }
     // Whatever session was there before ends: a session's id is never carried over a sign-in.
     if (visitor.kind === 'in') {
       await house.signOut(visitor.cookie.id);

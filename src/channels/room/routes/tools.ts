@@ -1,5 +1,6 @@
 import type { Context } from 'hono';
 import type { House } from '../../../../shared/channel.js';
+import type { Assets } from '../assets.js';
 import type { Jar } from '../http/cookies.js';
 import type { RoomOptions } from '../options.js';
 import type { Show } from '../show.js';
@@ -11,6 +12,7 @@ import type { Visitor } from '../visitor.js';
 export interface RouteTools {
   readonly house: House;
   readonly options: RoomOptions;
+  readonly assets: Assets;
   readonly jar: Jar;
   readonly show: Show;
   readonly tickets: Tickets;

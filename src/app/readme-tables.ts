@@ -1,4 +1,5 @@
 import { slashCommands } from '../../commands/all.js';
+import { keeping } from '../../shared/keeping.js';
 import { settings } from './config.js';
 import type { Verb } from './io.js';
 import { usage } from './typed-command.js';
@@ -27,6 +28,10 @@ export function readmeTables(verbs: readonly Verb[]): Readonly<Record<string, st
     settings: table(
       ['name', 'what it is', 'if unset'],
       settings.map(({ name, words, default: fallback }) => [name, words, fallback ?? '']),
+    ),
+    keeping: table(
+      ['what', 'why', 'how long', 'who sees it'],
+      keeping.map(({ what, why, howLong, who }) => [what, why, howLong, who]),
     ),
     verbs: verbs.map((verb) => `    npm run -s turnstone -- ${verb.usage}\n        ${verb.words}`).join('\n'),
   };

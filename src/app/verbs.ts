@@ -16,6 +16,7 @@ export const verbs: Readonly<Record<string, () => Promise<{ readonly verb: Verb 
   erase: () => import('./verbs/erase.js'),
   backup: () => import('./verbs/backup.js'),
   restore: () => import('./verbs/restore.js'),
+  keeping: () => import('./verbs/keeping.js'),
   doctor: () => import('./verbs/doctor.js'),
   manifest: () => import('./verbs/manifest.js'),
   readme: () => import('./verbs/readme.js'),

@@ -31,7 +31,20 @@ async function readAccess(
     .where('class_id', '=', classId)
     .where('person', '=', person)
     .execute();
-  return { slips: await readSlips(db, classId, person), sessions, identities };
+  const places = await db
+    .selectFrom('place')
+    .select(['channel', 'tenant', 'room'])
+    .where('class_id', '=', classId)
+    .where('audience_to', '=', 'person')
+    .where('audience_id', '=', person)
+    .execute();
+  const secondKeys = await db
+    .selectFrom('second_key')
+    .select(['kind', 'misses', 'missed_at as missedAt'])
+    .where('class_id', '=', classId)
+    .where('person', '=', person)
+    .execute();
+  return { slips: await readSlips(db, classId, person), secondKeys, sessions, identities, places };
 }
 
 /** All that is held on a person as plain data: words, posts, evidence, events, messages, slips and sessions without their secrets. Sealed words are named and not given. */
@@ -61,6 +74,14 @@ export async function exportPerson(
     .where('person', '=', person)
     .orderBy('at')
     .execute();
+  const looksAtSealed = await db
+    .selectFrom('sealed_look')
+    .select(['ref', 'at'])
+    .where('by_person', '=', person)
+    // A person's id is one of their class only, and so is the beginning of a reference.
+    .where('ref', 'like', `${classId}/%`)
+    .orderBy('at')
+    .execute();
   const posts = new Set(owned.map(({ post }) => post));
   const journal = await readJournal(db, classId, 0);
   return {
@@ -71,6 +92,8 @@ export async function exportPerson(
       .map(({ at, text, gone }) => ({ at, text, gone })),
     words: said.filter(({ what }) => what === 'words').map(({ at, text, gone }) => ({ at, text, gone })),
     sealed,
+    looksAtSealed,
+    posts: [...posts],
     evidence: await readEvidence(db, { classId, person }),
     events: journal.filter(({ event }) => isAbout(event, person, posts)),
     messages: (await readShown(db, classId, { to: 'person', person }, 0, Number.MAX_SAFE_INTEGER)).map(

@@ -43,6 +43,8 @@ describe('What is held on a person', () => {
       nicknames: [{ at: 10, text: 'Wren', gone: null }],
       words: [{ at: 20, text: 'Why do eels go home?', gone: null }],
       sealed: [],
+      looksAtSealed: [],
+      posts: ['a'],
       evidence: [tryOf('p1', 'a')],
       events: [
         { version: 1, event: events[0] },
@@ -51,8 +53,10 @@ describe('What is held on a person', () => {
       ],
       messages: [{ at: 31, message }],
       slips: [{ classId: oak, person: wren, madeAt: 1, expiresAt: 9, revoked: false }],
+      secondKeys: [],
       sessions: [{ startedAt: 1, seenAt: 2, expiresAt: 3 }],
       identities: [{ channel: 'slack', tenant: 'T', user: 'U' }],
+      places: [],
     });
     expect(JSON.parse(JSON.stringify(held))).toEqual(held);
     await store.erasePerson(oak, wren);

@@ -18,11 +18,12 @@ import { tell } from '../practice/tell.js';
 import type { Commit, Store } from '../store/store.js';
 import type { Classes } from './classes.js';
 import type { Log } from './log.js';
+import type { Outcome as Written } from './writer.js';
 
 export interface HandleTools {
   readonly store: Store;
   readonly classes: Classes;
-  readonly write: (commit: Commit) => Promise<{ readonly version: number } | { readonly conflict: true }>;
+  readonly write: (commit: Commit) => Promise<Written>;
   readonly judges: Judges;
   readonly calendar: Calendar;
   readonly log: Log;
@@ -90,27 +91,33 @@ function replyOf(by: Actor, outcome: Done): Reply {
   return { done: true, messages };
 }
 
+/** What an update was answered with when it came the first time, null where it is new. */
+async function answeredBefore(
+  store: Store,
+  classId: ClassId,
+  updateId: string | null,
+): Promise<Reply | null> {
+  const before = updateId === null ? null : await store.reply(classId, updateId);
+  return before === null ? null : (JSON.parse(before) as Reply);
+}
+
 /**
- * The life of a move: a stored update answers as before; else the class decides, and events, reply, messages, evidence
- * and due time are committed in one transaction; only then is it acknowledged by returning.
+ * The life of a move: the class decides, and events, reply, messages, evidence and due time are committed in one
+ * transaction; only then is it acknowledged by returning. An update that was seen before writes nothing, which the commit
+ * itself finds out, and is answered as it was.
  */
 export async function handle(tools: HandleTools, act: Act, updateId: string | null): Promise<Reply> {
   const { store, classes } = tools;
   return classes.alone(act.classId, async () => {
-    if (updateId !== null) {
-      const before = await store.reply(act.classId, updateId);
-      if (before !== null) return JSON.parse(before) as Reply;
-    }
     for (let tries = 0; tries < 3; tries += 1) {
       const state = await classes.load(act.classId);
       const decision = decide(state, act, { judges: tools.judges, calendar: tools.calendar });
       if ('refusal' in decision) {
-        const reply = refusalReply(
-          act.by,
-          decision.refusal.message,
-          decision.refusal.remedy,
-          isPupil(state, act.by),
-        );
+        // What was done the first time may well be refused the second.
+        const before = await answeredBefore(store, act.classId, updateId);
+        if (before !== null) return before;
+        const { message, remedy } = decision.refusal;
+        const reply = refusalReply(act.by, message, remedy, isPupil(state, act.by));
         if (updateId !== null)
           await store.keepReply(act.classId, updateId, JSON.stringify(reply), act.at, whoOf(act.by));
         return reply;
@@ -127,6 +134,7 @@ export async function handle(tools: HandleTools, act: Act, updateId: string | nu
         evidence: outcome.evidence,
         dueAt: due(outcome.state),
       });
+      if ('duplicate' in written) return (await answeredBefore(store, act.classId, updateId)) ?? reply;
       if ('conflict' in written) {
         classes.drop(act.classId);
         continue;

@@ -3,8 +3,18 @@ import { groupsOf } from './lookup.js';
 import { heldSpareAt, pendingTimes, toNudge } from './pass-time.js';
 import type { ClassState, Group, Post } from './state.js';
 
-/** When the class next needs the clock, null for never; what is due then is done by the move 'time-passed'. */
+const known = new WeakMap<ClassState, Instant | null>();
+
+/** When the class next needs the clock, null for never; what is due then is done by the move 'time-passed'. Asked after a move and again before the next, it is worked out once for each state. */
 export function due(state: ClassState): Instant | null {
+  const before = known.get(state);
+  if (before !== undefined) return before;
+  const next = dueOf(state);
+  known.set(state, next);
+  return next;
+}
+
+function dueOf(state: ClassState): Instant | null {
   const all = [
     ...groupsOf(state).flatMap((group) => groupTimes(state, group)),
     ...state.pending.flatMap((id) => {

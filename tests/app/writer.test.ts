@@ -34,8 +34,7 @@ describe('The writer', () => {
     const { store, batches } = noting();
     const write = openWriter(store);
     const first = [write(commitOf('a')), write(commitOf('b'))];
-    await Promise.resolve();
-    await Promise.resolve();
+    await new Promise((done) => setImmediate(done));
     const second = [write(commitOf('c')), write(commitOf('d'))];
     expect(await Promise.all([...first, ...second])).toEqual([
       { version: 1 },
@@ -46,6 +45,18 @@ describe('The writer', () => {
     expect(batches).toEqual([
       ['a', 'b'],
       ['c', 'd'],
+    ]);
+  });
+
+  it('tells the one whose update was seen before, which wrote nothing', async () => {
+    const store = {
+      commit: (batch: readonly Commit[]) =>
+        Promise.resolve({ versions: batch.map(() => 3), duplicates: [1] }),
+    } as unknown as Store;
+    const write = openWriter(store);
+    expect(await Promise.all([write(commitOf('a')), write(commitOf('b'))])).toEqual([
+      { version: 3 },
+      { duplicate: true },
     ]);
   });
 

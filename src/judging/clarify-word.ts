@@ -3,7 +3,7 @@ import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Analysis } from '../text/analysis.js';
 import { findClue } from '../text/clues.js';
 import type { FoundPlace } from './clarify-place.js';
-import { hardWord, type HardWord } from './meaning-features.js';
+import { hardWord, type HardWord, type WordPlace } from './meaning-features.js';
 import { sidesOf, type Sides } from './meaning-polarity.js';
 
 /** A hard word of a segment, made ready to hold meanings against. */
@@ -36,11 +36,15 @@ export function readyWord(segment: Analysis, found: FoundPlace, lexicon: Lexicon
   const key = `${word} ${found.start}`;
   const known = ready.get(segment)?.get(key);
   if (known) return known;
-  const context = segment.tokens
-    .filter((token) => token.content && Math.abs(token.sentence - sentence) <= around)
-    .map(({ lower }) => lower);
+  const place: WordPlace = {
+    before: segment.text.slice(0, found.start),
+    after: segment.text.slice(found.end),
+    around: segment.tokens
+      .filter((token) => token.content && Math.abs(token.sentence - sentence) <= around)
+      .map(({ lower, start }) => ({ word: lower, away: Math.abs(start - found.start) })),
+  };
   const made = {
-    word: hardWord(word, context, lexicon),
+    word: hardWord(word, place, lexicon),
     sides: sidesOf(word, lexicon),
     clue: findClue(word, segment.text, found.start, lexicon),
   };

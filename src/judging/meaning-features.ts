@@ -1,8 +1,10 @@
-import type { Lexicon } from '../lexicon/lexicon.js';
+import type { Lexicon, PartShares } from '../lexicon/lexicon.js';
 import { stemOf } from '../text/stem.js';
 import { isStopWord } from '../text/stop-words.js';
 import { cosine, meanVector, vectorOf, type Vector } from './meaning-vectors.js';
+import { likelySenses, readySenses, type LikelySense } from './meaning-senses.js';
 import { among, knownOf, overlap, type Known } from './meaning-words.js';
+import { partInPlace } from './part-in-place.js';
 
 /** Features of a proposed meaning of a word in its place. */
 export const meaningFeatureNames = [
@@ -32,6 +34,25 @@ export const meaningFeatureNames = [
   'letters',
   'same stem',
   'senses',
+  'sense holds',
+  'sense broader',
+  'sense gloss',
+  'sense nearness',
+  'best sense',
+  'best sense chance',
+  'senses together',
+  'near words',
+  'closer to near words',
+  'sense of the meaning',
+  'sense of the meaning near',
+  'pair of senses',
+  'part in place',
+  'noun here',
+  'verb here',
+  'adjective here',
+  'hard word frequency',
+  'hard word senses',
+  'no vector',
 ] as const;
 export type MeaningFeature = (typeof meaningFeatureNames)[number];
 export type MeaningFeatures = Readonly<Record<MeaningFeature, number>>;
@@ -44,14 +65,33 @@ export interface HardWord {
   readonly synonymVectors: readonly Vector[];
   readonly centre: Vector | null;
   readonly parts: readonly number[];
+  /** Direction of the words around, those that stand nearer counting more. */
+  readonly near: Vector | null;
+  readonly here: PartShares;
+  readonly senses: readonly LikelySense[];
+  /** Direction of the senses by their chances, with the word's own. */
+  readonly meant: Vector | null;
+}
+
+/** Where a hard word stands. */
+export interface WordPlace {
+  /** The text before the word and behind it. */
+  readonly before: string;
+  readonly after: string;
+  /** Content words around it in lower case, with how many characters away each is. */
+  readonly around: readonly { readonly word: string; readonly away: number }[];
 }
 
 /** Cosines that stand in where a word has no vector: what unrelated words reach. */
-const none = { plain: 0.15, synonyms: 0.2 };
+const none = { plain: 0.15, synonyms: 0.2, sense: 0.1 };
 const synonymsLooked = 30;
 /** How sharply synonyms are told apart by how near they are to the context. */
 const sharpness = 4;
 const commonest = 7.5;
+/** Characters at which a word around counts half. */
+const halfway = 25;
+/** What the word's own direction counts beside that of its senses. */
+const ownWeight = 0.7;
 
 /** Rare words say more. */
 function weigh(word: string, lexicon: Lexicon): number {
@@ -77,15 +117,22 @@ function centreOf(vector: Vector | null, synonyms: readonly Vector[], context: V
   return meanVector([...weighed, { vector, weight: all }]);
 }
 
-/** Makes a word ready; `context` are the content words around it, in lower case. */
-export function hardWord(word: string, context: readonly string[], lexicon: Lexicon): HardWord {
+/** Makes a word in lower case ready where it stands. */
+export function hardWord(word: string, place: WordPlace, lexicon: Lexicon): HardWord {
   const known = knownOf(word, lexicon);
   const vector = vectorOf(word, lexicon);
-  const around = meanVector(
-    context
-      .filter((other) => other !== word)
-      .map((other) => ({ vector: vectorOf(other, lexicon), weight: weigh(other, lexicon) })),
-  );
+  const others = place.around.filter((other) => other.word !== word);
+  const direction = (fade: (away: number) => number): Vector | null =>
+    meanVector(
+      others.map((other) => ({
+        vector: vectorOf(other.word, lexicon),
+        weight: weigh(other.word, lexicon) * fade(other.away),
+      })),
+    );
+  const around = direction(() => 1);
+  const near = direction((away) => 1 / (1 + away / halfway));
+  const here = partInPlace(word, place.before, place.after, lexicon);
+  const senses = likelySenses(word, near, here, lexicon);
   const single = known.synonyms.filter((one) => !one.includes(' ')).slice(0, synonymsLooked);
   const synonymVectors = vectorsOf(single, lexicon);
   return {
@@ -95,6 +142,13 @@ export function hardWord(word: string, context: readonly string[], lexicon: Lexi
     synonymVectors,
     centre: centreOf(vector, synonymVectors, around),
     parts: partsOf(word, lexicon),
+    near,
+    here,
+    senses,
+    meant: meanVector([
+      ...senses.map((sense) => ({ vector: sense.vector, weight: sense.chance })),
+      { vector, weight: ownWeight },
+    ]),
   };
 }
 
@@ -152,10 +206,7 @@ function byWordNet(
   };
 }
 
-function byVectors(word: HardWord, main: readonly string[], lexicon: Lexicon) {
-  const meant = meanVector(
-    main.map((one) => ({ vector: vectorOf(one, lexicon), weight: weigh(one, lexicon) })),
-  );
+function byVectors(word: HardWord, main: readonly string[], meant: Vector | null, lexicon: Lexicon) {
   const single = main.length === 1 ? lexicon.synonyms(main[0] ?? '') : [];
   const around = vectorsOf(single.filter((one) => !one.includes(' ')).slice(0, synonymsLooked), lexicon);
   const ranked = word.synonymVectors.map((one) => cosine(one, meant, none.plain)).sort((a, b) => b - a);
@@ -174,14 +225,75 @@ function byVectors(word: HardWord, main: readonly string[], lexicon: Lexicon) {
   };
 }
 
+/** How a meaning stands towards the senses of the word, those likelier in its place counting more. */
+function bySenses(
+  word: HardWord,
+  phrase: string,
+  main: readonly string[],
+  meant: Vector | null,
+  lexicon: Lexicon,
+) {
+  const forms = new Set([phrase, ...main].flatMap((one) => [one, ...lexicon.bases(one)]));
+  const held = (words: ReadonlySet<string>) => [...forms].some((form) => words.has(form));
+  const stems = main.map(stemOf);
+  const share = (of: (sense: LikelySense) => boolean) =>
+    word.senses.reduce((sum, sense) => sum + (of(sense) ? sense.chance : 0), 0);
+  const nearness = word.senses.map((sense) => cosine(sense.vector, meant, none.plain));
+  const best = most(nearness, -1);
+  const whole = readySenses(phrase, lexicon);
+  const own = whole.length > 0 ? whole : readySenses(main.at(-1) ?? '', lexicon);
+  const pairs = own.flatMap((mine) =>
+    word.senses.map((sense) => sense.chance * cosine(mine.vector, sense.vector, none.sense)),
+  );
+  return {
+    'sense holds': share((sense) => held(sense.words)),
+    'sense broader': share((sense) => held(sense.broader)),
+    'sense gloss': share((sense) => stems.some((one) => sense.glossStems.has(one))),
+    'sense nearness': word.senses.reduce((sum, { chance }, n) => sum + chance * (nearness[n] ?? 0), 0),
+    'best sense': best,
+    'best sense chance': word.senses[nearness.indexOf(best)]?.chance ?? 0,
+    'senses together': cosine(word.meant, meant, none.plain),
+    'sense of the meaning': most(own.map(({ vector }) => cosine(vector, word.meant, none.sense))),
+    'sense of the meaning near': most(
+      own.map(({ vector }) => cosine(vector, word.near, none.sense)),
+      -1,
+    ),
+    'pair of senses': most(pairs),
+  };
+}
+
+function byPlace(word: HardWord, main: readonly string[], meant: Vector | null, lexicon: Lexicon) {
+  const { noun, verb, adj, adv } = word.here;
+  const near = cosine(word.near, meant);
+  return {
+    'near words': near,
+    'closer to near words': near - cosine(word.near, word.vector),
+    'part in place': mean(
+      main.map((one) => dot([noun, verb, adj, adv], partsOf(one, lexicon))),
+      0.5,
+    ),
+    'noun here': noun,
+    'verb here': verb,
+    'adjective here': adj,
+    'hard word frequency': lexicon.zipf(word.known.word),
+    'hard word senses': word.senses.length,
+    'no vector': main.some((one) => vectorOf(one, lexicon) === null) ? 1 : 0,
+  };
+}
+
 /** The features of a meaning, given as words in lower case. */
 export function meaningFeatures(word: HardWord, words: readonly string[], lexicon: Lexicon): MeaningFeatures {
   const main = carrying(words);
   const phrase = words.join(' ');
+  const meant = meanVector(
+    main.map((one) => ({ vector: vectorOf(one, lexicon), weight: weigh(one, lexicon) })),
+  );
   const zipf = main.length === 0 ? 0 : Math.min(...main.map((one) => lexicon.zipf(one)));
   return {
     ...byWordNet(word, phrase, words, main, lexicon),
-    ...byVectors(word, main, lexicon),
+    ...byVectors(word, main, meant, lexicon),
+    ...bySenses(word, phrase, main, meant, lexicon),
+    ...byPlace(word, main, meant, lexicon),
     frequency: zipf,
     rarer: Math.max(0, lexicon.zipf(word.known.word) - zipf),
     'same part of speech': mean(main.map((one) => dot(word.parts, partsOf(one, lexicon)))),

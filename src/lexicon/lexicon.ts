@@ -6,6 +6,16 @@ export interface PartShares {
   readonly adv: number;
 }
 
+/** One sense of a word in WordNet; words in lower case, base forms, the word itself among them. */
+export interface WordSense {
+  readonly part: 'noun' | 'verb' | 'adj' | 'adv';
+  /** 0 for the most used sense of this part of speech. */
+  readonly rank: number;
+  readonly words: readonly string[];
+  readonly broader: readonly string[];
+  readonly gloss: readonly string[];
+}
+
 /** The word knowledge that text, judging and safety need, read from disk once; every look-up is synchronous and pure. Words are given in lower case. */
 export interface Lexicon {
   /** Zipf frequency (log10 per thousand million words), 0 where unknown. */
@@ -23,6 +33,8 @@ export interface Lexicon {
   partShares(word: string): PartShares;
   /** Number of senses in WordNet, 0 where the word isn't in it. */
   senses(word: string): number;
+  /** The senses of the word's base forms one by one, the more used ones of each part of speech. */
+  senseSets(word: string): readonly WordSense[];
   synonyms(word: string): readonly string[];
   antonyms(word: string): readonly string[];
   /** Broader words up to a depth. */

@@ -61,6 +61,7 @@ export function readLexicon(): Lexicon {
     senses: remember((word) =>
       parts.reduce((sum, part) => sum + net.senses(bases(word)[0] ?? word, part).length, 0),
     ),
+    senseSets: remember(relations.senseSets, 2_000),
     synonyms: remember(relations.synonyms, 2_000),
     antonyms: remember(relations.antonyms, 2_000),
     hypernyms: remember(relations.hypernyms, 2_000),

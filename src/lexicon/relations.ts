@@ -1,11 +1,15 @@
+import type { WordSense } from './lexicon.js';
 import { parts, type Part, type Sense, type SenseKey, type WordNet } from './word-net.js';
 
 /** More senses than these are rare ones, which no eight-year-old means. */
 const sensesLooked = 6;
+/** Of these a meaning in its place may be one. */
+const sensesSet = 8;
 const broaderLooked = 3;
 
 /** Relations between words over all parts of speech; words come back in lower case, without the word itself. */
 export interface Relations {
+  readonly senseSets: (word: string) => readonly WordSense[];
   readonly synonyms: (word: string) => readonly string[];
   readonly antonyms: (word: string) => readonly string[];
   readonly hypernyms: (word: string) => readonly string[];
@@ -71,16 +75,46 @@ function* hypernymsOf(net: WordNet, bases: Bases, word: string): Generator<strin
   for (const [sense] of sensesOf(net, bases, word)) yield* broaderOf(net, sense, broaderLooked);
 }
 
+function glossOf({ gloss }: Sense): readonly string[] {
+  const meaning = gloss.replace(/"[^"]*"?/g, ' ').toLowerCase();
+  return meaning.match(/[a-z][a-z'-]+/g) ?? [];
+}
+
 function* glossWordsOf(net: WordNet, bases: Bases, word: string): Generator<string> {
-  for (const [sense] of sensesOf(net, bases, word)) {
-    const meaning = sense.gloss.replace(/"[^"]*"?/g, ' ').toLowerCase();
-    yield* meaning.match(/[a-z][a-z'-]+/g) ?? [];
-  }
+  for (const [sense] of sensesOf(net, bases, word)) yield* glossOf(sense);
+}
+
+function pointed(net: WordNet, { pointers }: Sense, symbols: readonly string[]): readonly string[] {
+  return pointers
+    .filter(({ symbol }) => symbols.includes(symbol))
+    .flatMap(({ to }) => net.sense(to).words.map((word) => word.toLowerCase()));
+}
+
+function senseSetsOf(net: WordNet, bases: Bases, word: string): readonly WordSense[] {
+  return bases(word).flatMap((base) =>
+    parts.flatMap((part) =>
+      net
+        .senses(base, part)
+        .slice(0, sensesSet)
+        .map((key, rank): WordSense => {
+          const sense = net.sense(key);
+          const words = sense.words.map((one) => one.toLowerCase());
+          return {
+            part,
+            rank,
+            words: [...words, ...pointed(net, sense, ['&'])],
+            broader: pointed(net, sense, ['@', '@i']),
+            gloss: glossOf(sense),
+          };
+        }),
+    ),
+  );
 }
 
 /** Reads relations from WordNet, each word's once asked for. */
 export function relationsOf(net: WordNet, bases: Bases): Relations {
   return {
+    senseSets: (word) => senseSetsOf(net, bases, word),
     synonyms: (word) => withoutWord(synonymsOf(net, bases, word), word),
     antonyms: (word) => withoutWord(antonymsOf(net, bases, word), word),
     hypernyms: (word) => withoutWord(hypernymsOf(net, bases, word), word),

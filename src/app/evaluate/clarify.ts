@@ -2,7 +2,7 @@ import { judgeClarify } from '../../judging/judge-clarify.js';
 import { meaningOdds } from '../../judging/meaning-fit.js';
 import { makeTools, type JudgingTools } from '../../judging/tools.js';
 import { readLexicon } from '../../lexicon/read-lexicon.js';
-import { learnMeaning, readMeanings, type LabelledMeaning } from '../train/meaning.js';
+import { learnMeaning, meaningTable, readMeanings, type LabelledMeaning } from '../train/meaning.js';
 import { setFolder } from '../train/own-questions.js';
 import { readLines } from '../train/read-lines.js';
 import { interval95, shareInterval } from './bootstrap.js';
@@ -17,8 +17,9 @@ const people = 0.9;
 /** Odds of each meaning by a model that has not seen its word. */
 function unseenOdds(meanings: readonly LabelledMeaning[]): readonly number[] {
   const odds = new Array<number>(meanings.length).fill(0);
+  const table = meaningTable(meanings);
   for (let fold = 0; fold < folds; fold++) {
-    const model = learnMeaning(meanings.filter(({ word }) => word % folds !== fold));
+    const model = learnMeaning(meanings, table, (word) => word % folds !== fold);
     meanings.forEach((one, n) => {
       if (one.word % folds === fold) odds[n] = meaningOdds(one.features, model);
     });

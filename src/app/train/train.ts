@@ -1,5 +1,6 @@
 import { makeTools } from '../../judging/tools.js';
 import { readLexicon } from '../../lexicon/read-lexicon.js';
+import { trainMeaning } from './meaning.js';
 import { trainAnswer } from './train-answer.js';
 import { trainQuestion } from './train-question.js';
 
@@ -16,5 +17,7 @@ export function runTrain({ data }: { readonly data: string }, out: Sink, err: Si
   for (const file of files) out.write(`${file}\n`);
   err.write('learning from answers ...\n');
   for (const file of trainAnswer(data, tools, model.locator)) out.write(`${file}\n`);
+  err.write('learning from meanings ...\n');
+  for (const file of trainMeaning(data, tools)) out.write(`${file}\n`);
   return Promise.resolve(0);
 }

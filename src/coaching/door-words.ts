@@ -11,8 +11,8 @@ export const doorWords = catalogue({
   'not your pictures': pupil('Those are not your pictures. Try again, or ask your tutor.'),
   'pick three': pupil('Pick three pictures.'),
   'wait a minute': pupil('Wait one minute. Then try again.'),
-  'pictures locked': pupil('Too many tries. Ask your tutor to reset your pictures.'),
-  'pictures after code': pupil('Write your code, a comma and your three pictures: CODE, leaf, boat, key'),
+  'pictures locked': pupil('Too many tries. Ask your tutor to let you pick new pictures.'),
+  'pictures after code': pupil('Write your code, then your three pictures, like this: CODE, boat, key, tree'),
   'pictures first': pupil('Come in on the page first and pick your three pictures.'),
 
   'pictures kept': pupil('Your three pictures are kept. Show them when you come in.'),

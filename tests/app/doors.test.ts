@@ -20,6 +20,9 @@ beforeEach(async () => {
 });
 afterEach(() => store.close());
 
+const slipOf = async (...args: Parameters<Doors['makeSlip']>): Promise<string> =>
+  (await doors.makeSlip(...args)).secret;
+
 const come = async (secret: string, from = 'laptop'): Promise<string> => {
   const answer = await doors.signIn(secret, from);
   return 'session' in answer ? answer.session : answer.refused;
@@ -27,7 +30,7 @@ const come = async (secret: string, from = 'laptop'): Promise<string> => {
 
 describe('A slip', () => {
   it('opens a session, typed in any case and with or without dashes', async () => {
-    const code = await doors.makeSlip(classId, wren, false);
+    const code = await slipOf(classId, wren, false);
     expect(code).toMatch(/^[2-9A-Z]{4}-[2-9A-Z]{4}-[2-9A-Z]{2}$/);
     for (const typed of [
       code,
@@ -40,7 +43,7 @@ describe('A slip', () => {
   });
 
   it('is good for a term and no longer', async () => {
-    const code = await doors.makeSlip(classId, wren, false);
+    const code = await slipOf(classId, wren, false);
     now += doorLimits.pupilSlip - 1;
     const session = await come(code);
     expect(await doors.session(session)).toEqual({ classId, person: wren });
@@ -50,24 +53,24 @@ describe('A slip', () => {
   });
 
   it('stops working when a new one is made, and so do the sessions made from it', async () => {
-    const first = await doors.makeSlip(classId, wren, false);
+    const first = await slipOf(classId, wren, false);
     const session = await come(first);
-    const second = await doors.makeSlip(classId, wren, false);
+    const second = await slipOf(classId, wren, false);
     expect(await doors.session(session)).toBeNull();
     expect(await come(first)).toMatch(/does not open anything/);
     expect(await doors.session(await come(second))).toEqual({ classId, person: wren });
   });
 
   it('of one pupil revoked leaves another’s alone', async () => {
-    const theirs = await doors.makeSlip(classId, heron, true);
-    const mine = await doors.makeSlip(classId, wren, false);
+    const theirs = await slipOf(classId, heron, true);
+    const mine = await slipOf(classId, wren, false);
     await doors.revoke(classId, wren);
     expect(await come(mine)).toMatch(/does not open anything/);
     expect(await doors.session(await come(theirs))).toEqual({ classId, person: heron });
   });
 
   it('is not stored in the clear, nor is a session', async () => {
-    const code = await doors.makeSlip(classId, wren, false);
+    const code = await slipOf(classId, wren, false);
     const session = await come(code);
     expect(await store.slip(code)).toBeNull();
     expect(await store.session(session)).toBeNull();
@@ -76,7 +79,7 @@ describe('A slip', () => {
 
 describe('A staff link', () => {
   it('is long and lasts two weeks', async () => {
-    const secret = await doors.makeSlip(classId, heron, true);
+    const secret = await slipOf(classId, heron, true);
     expect(secret.length).toBeGreaterThanOrEqual(24);
     now += doorLimits.staffLink;
     expect(await come(secret)).toMatch(/does not open anything/);
@@ -85,7 +88,7 @@ describe('A staff link', () => {
 
 describe('Guessing', () => {
   it('is stopped after sixty wrong codes from one place, for ten minutes, and other places go on', async () => {
-    const code = await doors.makeSlip(classId, wren, false);
+    const code = await slipOf(classId, wren, false);
     for (let tries = 0; tries < doorLimits.guesses; tries += 1)
       expect(await come('WRONG-CODE')).toMatch(/does not open/);
     expect(await come(code)).toMatch(/Too many tries/);
@@ -106,7 +109,7 @@ describe('Guessing', () => {
 });
 
 it('signing out ends that session only', async () => {
-  const code = await doors.makeSlip(classId, wren, false);
+  const code = await slipOf(classId, wren, false);
   const [one, two] = [await come(code), await come(code)];
   await doors.signOut(one);
   expect([await doors.session(one), await doors.session(two)]).toEqual([null, { classId, person: wren }]);

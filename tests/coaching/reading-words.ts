@@ -7,7 +7,7 @@ const taught = new Set(
     'question predict prediction sum sum-up clarify clue leader lead text sentence writer author main meaning sense grown-up ' +
     'grown tutor class page link okay ok reply post draft someone everyone nobody anybody somebody everybody else thought ' +
     'write check fit done tonight monday tuesday wednesday thursday friday saturday sunday january february march april may june july august ' +
-    'september october november december seven nickname online computer screen type'
+    'september october november december seven nickname online computer screen type anything code slip'
   ).split(' '),
 );
 

@@ -14,6 +14,7 @@ import {
   group,
   held,
   heron,
+  knot,
   monday,
   owl,
   plover,
@@ -35,6 +36,7 @@ export const people = {
   teacher: curlew,
   administrator: heron,
   'safeguarding lead': owl,
+  'safeguarding deputy': knot,
 };
 
 const here = { stop: 2, at: now - 60_000 };
@@ -109,7 +111,7 @@ export const state: ClassState = withPosts(posts, {
       at: now - 7200_000,
       escalatesAt: now + 7200_000,
       acknowledgedBy: null,
-      escalated: false,
+      escalated: true,
     },
   },
 });
@@ -140,6 +142,8 @@ export const port: LookPort = {
       return Promise.resolve('the exact words');
     },
     sealedLooks: (ref) => Promise.resolve(looked.filter((one) => one.ref === ref) as never),
+    secondKey: (_, person) =>
+      Promise.resolve(person === wren ? { kind: 'pictures', hash: 'x', misses: 10, missedAt: now } : null),
     slipsOf: (classId) =>
       Promise.resolve([{ classId, person: wren, madeAt: now, expiresAt: now + day, revoked: false }]),
   },

@@ -122,7 +122,10 @@ describe('Settings', () => {
       yearEnds: '06-30',
       alarmWordsKept: 2,
       idleMinutes: 45,
-    questionLine: 'follow the tutor',
+      alarmMinutes: 20,
+      pictureSecret: true,
+      staffPassphrase: true,
+      questionLine: 'follow the tutor',
     };
     for (const whole of [settings, settingDefaults]) {
       const read = settingNames.reduce(

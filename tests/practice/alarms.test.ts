@@ -1,5 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 import type { Move } from '../../shared/moves.js';
+import type { ClassState } from '../../src/practice/state.js';
+import { digestOf } from '../../src/progress/digest.js';
 import { hour, makeClass, minute, monday, startClass, weekday, type Played } from './playing.js';
 
 const cry = 'I am unsafe at home';
@@ -131,5 +133,124 @@ describe('an alarm comes before every other rule', () => {
     expect(played.post('Heron', 'question', 'Who is unsafe at home in the story?').stage.stage).toBe(
       'public',
     );
+  });
+});
+
+describe('The chain of calls', () => {
+  const called = (): Played => {
+    const played = startClass();
+    played.staff({ type: 'add-person', nickname: 'Owl', role: 'safeguarding lead' });
+    played.staff({ type: 'add-person', nickname: 'Knot', role: 'safeguarding deputy' });
+    played.staff({ type: 'add-person', nickname: 'Tern', role: 'administrator' });
+    return played;
+  };
+  const heard = (played: Played, nickname: string): number => played.told(played.person(nickname)).length;
+  const messages = (played: Played): Readonly<Record<string, number>> => ({
+    staff: played.told('staff').filter((told) => /grown-up now|call about/u.test(told)).length,
+    Owl: heard(played, 'Owl'),
+    Knot: heard(played, 'Knot'),
+    Tern: heard(played, 'Tern'),
+  });
+
+  it('calls the staff and the lead at once, the deputy when nobody took it in time, an administrator never', () => {
+    const played = called();
+    expect(messages(played)).toEqual({ staff: 0, Owl: 0, Knot: 0, Tern: 0 });
+    played.staff({ type: 'change-setting', setting: 'alarm minutes', value: '10' });
+    played.now = weekday(7, '03:00');
+    played.move(played.person('Finch'), draft);
+    expect(messages(played)).toEqual({ staff: 1, Owl: 1, Knot: 0, Tern: 0 });
+    const events = played.until(weekday(7, '03:10'));
+    expect(events.map(({ type, at }) => [type, at])).toContainEqual(['alarm-escalated', weekday(7, '03:10')]);
+    expect(messages(played)).toEqual({ staff: 2, Owl: 2, Knot: 1, Tern: 0 });
+    expect(played.told(played.person('Knot'))[0]).toContain('Nobody has taken the call about Finch yet.');
+    expect(played.told(played.person('Owl')).join(' ')).not.toContain('unsafe');
+  });
+
+  it('says everywhere it called who has taken it', () => {
+    const played = called();
+    played.move(played.person('Finch'), draft);
+    played.until(played.now + 30 * minute);
+    const alarm = played.of('alarm-raised')[0]?.alarm ?? ('' as never);
+    const from = played.tellings.length;
+    played.move(played.person('Knot'), { type: 'acknowledge-alarm', alarm });
+    for (const to of ['staff', played.person('Owl'), played.person('Knot')] as const)
+      for (const told of played.told(to, from))
+        expect(told).toContain('Knot has taken the call about Finch.');
+    const replaced = played.tellings.slice(from).map(({ telling }) => telling.key);
+    const said = played.tellings
+      .slice(0, from)
+      .flatMap(({ telling }) => (telling.key.startsWith('alarm/') ? [telling.key] : []));
+    expect(new Set(replaced)).toEqual(new Set(said));
+  });
+
+  it('lets no administrator, pupil or other role take a call', () => {
+    const played = called();
+    played.move(played.person('Finch'), { type: 'tell-grown-up' });
+    const alarm = played.of('alarm-raised')[0]?.alarm ?? ('' as never);
+    for (const nickname of ['Tern', 'Wren'])
+      expect(played.refused(played.person(nickname), { type: 'acknowledge-alarm', alarm })).toBe(
+        'not allowed',
+      );
+  });
+
+  it('tells the child out of hours whom to call, in one line', () => {
+    const played = called();
+    played.staff({ type: 'change-setting', setting: 'alarm number', value: '000 111' });
+    played.now = monday('21:00');
+    played.move(played.person('Finch'), draft);
+    expect(played.told(played.person('Finch')).at(-1)).toBe(
+      'Thank you. This was sent to a grown-up. ' +
+        'Nobody reads this right now. Talk to a grown-up near you, or call 000 111.',
+    );
+  });
+
+  describe('in a rehearsal', () => {
+    it('walks the same way, and every sentence says what it is', () => {
+      const played = called();
+      const before = played.tellings.length;
+      played.now = weekday(6, '02:00');
+      played.move(played.person('Tern'), { type: 'try-alarm' });
+      expect([heard(played, 'Owl'), heard(played, 'Knot')]).toEqual([1, 0]);
+      expect(played.told(played.person('Tern')).at(-1)).toContain(
+        'If nobody takes the test call within 30 minutes, it goes on to the deputy, Knot.',
+      );
+      played.until(weekday(6, '02:30'));
+      expect([heard(played, 'Owl'), heard(played, 'Knot')]).toEqual([2, 1]);
+      const alarm = played.of('alarm-tried')[0]?.alarm ?? ('' as never);
+      played.move(played.person('Knot'), { type: 'acknowledge-alarm', alarm });
+      const adults = ['staff', played.person('Owl'), played.person('Knot')] as const;
+      for (const to of adults)
+        for (const told of played.told(to, before)) expect(told).toMatch(/^This is a rehearsal: /u);
+      expect(played.told('staff').at(-1)).toContain('Knot has taken the test call.');
+    });
+
+    it('is about no pupil, reaches none, and counts as no alarm', () => {
+      const played = called();
+      const from = played.tellings.length;
+      played.staff({ type: 'try-alarm' });
+      played.until(played.now + 60 * minute);
+      expect(played.state.alarms).toEqual({});
+      expect(played.of('alarm-raised')).toEqual([]);
+      const rows = [...played.evidence.values()];
+      const digest = (state: ClassState) => digestOf({ state, group: null, rows, at: played.now });
+      expect(digest(played.state)).toEqual(digest({ ...played.state, trials: {} }));
+      expect(Object.keys(played.state.trials)).toHaveLength(1);
+      for (const nickname of ['Finch', 'Wren', 'Robin'])
+        expect(played.told(played.person(nickname), from).join(' ')).not.toMatch(/rehearsal|test call/u);
+      expect(played.told('channel', from).join(' ')).not.toMatch(/rehearsal|test call/u);
+      expect(played.told('staff', from).join(' ')).not.toMatch(/Finch|Wren|Robin/u);
+    });
+
+    it('waits until the one before is taken, and needs a lead to call', () => {
+      const played = called();
+      played.staff({ type: 'try-alarm' });
+      expect(played.refused(played.person('Heron'), { type: 'try-alarm' })).toBe('in use');
+      const alarm = played.of('alarm-tried')[0]?.alarm ?? ('' as never);
+      played.move(played.person('Owl'), { type: 'acknowledge-alarm', alarm });
+      expect(played.refused(played.person('Heron'), { type: 'try-alarm' })).toBeNull();
+      const bare = startClass();
+      expect(bare.refused(bare.person('Heron'), { type: 'try-alarm' })).toBe('wrong time');
+      expect(bare.refused(bare.person('Finch'), { type: 'try-alarm' })).toBe('not allowed');
+    });
   });
 });

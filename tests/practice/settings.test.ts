@@ -1,17 +1,47 @@
 import { describe, expect, it, test } from 'vitest';
 import { Fault } from '../../shared/fault.js';
+import { asId, type ClassId } from '../../shared/ids.js';
 import type { SettingName } from '../../shared/moves.js';
+import { emptyState } from '../../src/practice/empty-state.js';
+import { evolve } from '../../src/practice/evolve.js';
 import { settingDefaults, withSetting } from '../../src/practice/settings.js';
 import type { Settings } from '../../src/practice/state.js';
 import { fakeCalendar } from '../support/fake-calendar.js';
-import { makeClass } from './playing.js';
+import { makeClass, monday, Played } from './playing.js';
 
 const set = (setting: SettingName, value: string): Settings =>
   withSetting(settingDefaults, setting, value, fakeCalendar);
 
 describe('settings', () => {
-  it('hold everything until an adult turns that off', () =>
-    expect(settingDefaults.moderation).toBe('hold everything'));
+  it('of a new class hold what is doubtful, and say so in its first event', () => {
+    expect(settingDefaults.moderation).toBe('hold what is doubtful');
+    const played = new Played(monday());
+    played.move('founder', { type: 'make-class', name: 'Room 4', zone: 'UTC', nickname: 'Heron' });
+    expect(played.of('class-made')[0]?.moderation).toBe('hold what is doubtful');
+    expect(played.state.settings.moderation).toBe('hold what is doubtful');
+  });
+
+  it('of a class made before that was noted hold everything, as they did then', () => {
+    const at = monday();
+    const made = {
+      type: 'class-made',
+      at,
+      by: 'founder',
+      name: 'Old',
+      zone: 'UTC',
+      register: '8-10',
+    } as const;
+    expect(evolve(emptyState(asId<ClassId>('c1')), made).settings.moderation).toBe('hold everything');
+  });
+
+  it('change the staff passphrase for an administrator alone', () => {
+    const played = makeClass();
+    played.staff({ type: 'add-person', nickname: 'Tern', role: 'administrator' });
+    const on = { type: 'change-setting', setting: 'staff passphrase', value: 'on' } as const;
+    expect(played.refused(played.person('Heron'), on)).toBe('not allowed');
+    played.move(played.person('Tern'), on);
+    expect(played.state.settings.staffPassphrase).toBe(true);
+  });
 
   test.each<[SettingName, string, Partial<Settings>]>([
     ['moderation', 'Publish', { moderation: 'publish' }],
@@ -38,6 +68,9 @@ describe('settings', () => {
     ['alarm number', 'none', { alarmNumber: null }],
     ['term ends', '2026-07-17', { termEnds: '2026-07-17' }],
     ['idle minutes', '45', { idleMinutes: 45 }],
+    ['alarm minutes', '10', { alarmMinutes: 10 }],
+    ['picture secret', 'on', { pictureSecret: true }],
+    ['staff passphrase', 'On', { staffPassphrase: true }],
     ['question line', 'as measured', { questionLine: 'as measured' }],
   ])('%s takes “%s”', (setting, value, expected) =>
     expect(set(setting, value)).toEqual({ ...settingDefaults, ...expected }),
@@ -61,6 +94,9 @@ describe('settings', () => {
     ['alarm text', ' '],
     ['term ends', 'soon'],
     ['idle minutes', '1'],
+    ['alarm minutes', '0'],
+    ['picture secret', 'yes'],
+    ['staff passphrase', ''],
     ['idle minutes', 'half an hour'],
   ])('%s refuses “%s” with what was expected and an example', (setting, value) => {
     expect(() => set(setting, value)).toThrow(Fault);

@@ -25,6 +25,7 @@ export const plover = asId<PersonId>('p-plover');
 export const tern = asId<PersonId>('t-tern');
 export const curlew = asId<PersonId>('t-curlew');
 export const owl = asId<PersonId>('s-owl');
+export const knot = asId<PersonId>('s-knot');
 export const heron = asId<PersonId>('a-heron');
 export const group = asId<GroupId>('g-1');
 
@@ -131,6 +132,9 @@ export function aClass(more: Partial<ClassState> = {}): ClassState {
       alarmWordsKept: 2,
       idleMinutes: 30,
       questionLine: 'follow the tutor',
+      alarmMinutes: 30,
+      pictureSecret: false,
+      staffPassphrase: false,
     },
     people: {
       [wren]: person(wren, 'Wren'),
@@ -139,6 +143,7 @@ export function aClass(more: Partial<ClassState> = {}): ClassState {
       [tern]: person(tern, 'Tern', { role: 'tutor', group: null }),
       [curlew]: person(curlew, 'Curlew', { role: 'teacher', group: null }),
       [owl]: person(owl, 'Owl', { role: 'safeguarding lead', group: null }),
+      [knot]: person(knot, 'Knot', { role: 'safeguarding deputy', group: null }),
       [heron]: person(heron, 'Heron', { role: 'administrator', group: null }),
     },
     groups: { [group]: aGroup() },

@@ -48,6 +48,14 @@ export function personNamed(state: ClassState, nickname: string): PersonId | nul
   return found?.id ?? null;
 }
 
+/** Who may erase somebody else of a class: a tutor or administrator, null where there is none. */
+export function whoErases(state: ClassState, person: PersonId): PersonId | null {
+  const found = Object.values(state.people).find(
+    ({ role, removed, id }) => !removed && (role === 'administrator' || role === 'tutor') && id !== person,
+  );
+  return found?.id ?? null;
+}
+
 /** The class of a school by id or name; with neither, the only one. Throws `Fault` that lists what there is. */
 export async function classNamed(
   house: OpenHouse,

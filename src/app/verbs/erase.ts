@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { Fault } from '../../../shared/fault.js';
-import { mustMove, personOfClass } from '../founding.js';
+import { mustMove, personOfClass, whoErases } from '../founding.js';
 import type { Verb } from '../io.js';
 import { inSchool } from '../school.js';
 
@@ -30,19 +30,16 @@ export const verb: Verb = {
     return inSchool(io, values.data, async (school) => {
       const named = { class: values.class, nickname };
       const { state, person } = await personOfClass(school, named, 'erase');
-      const by = Object.values(state.people).find(
-        ({ role, removed, id }) =>
-          !removed && (role === 'administrator' || role === 'tutor') && id !== person,
-      );
-      if (!by)
+      const by = whoErases(state, person);
+      if (by === null)
         throw new Fault(
           'not allowed',
           'Cannot erase, expected a tutor or administrator in the class, got none',
           'Add one first.',
         );
-      await mustMove(school.house, state.id, by.id, [{ type: 'erase-person', person }]);
+      await mustMove(school.house, state.id, by, [{ type: 'erase-person', person }]);
       await io.out(
-        'Erased. Copies made earlier with backup still hold it: remove them, or erase there too.\n',
+        'Erased. Copies made earlier with backup still hold it: remove them, or restore them with the file “erased” of this data folder beside them and back up anew.\n',
       );
       return 0;
     });

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { slashCommands } from '../../../commands/all.js';
 import { asId, type ClassId } from '../../../shared/ids.js';
 import { roomChannel } from '../../channels/room/room.js';
+import { answerBackups } from '../backup-request.js';
 import { calendar } from '../calendar.js';
 import { doorPictures } from '../../pictures/door-pictures.js';
 import { openChannels } from '../channels.js';
@@ -76,11 +77,13 @@ export const verb: Verb = {
       await room.start(school.house);
       url = config.url?.replace(/\/$/, '') ?? room.url();
       const links = await linksOf(school, url);
+      const backups = answerBackups(config.data, school.store, school.log);
       const ticker = startTicker({ ...school, calendar, clock });
       await channels.start();
       await announce(io, values.json ?? false, url, links);
       await stopped;
       await ticker.stop();
+      await backups.stop();
     } finally {
       await channels.stop();
       await room.stop();

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -6,6 +6,7 @@ import { asId, type ClassId, type PersonId, type PostId } from '../../shared/ids
 import { said } from '../../shared/said.js';
 import type { Audience, Message } from '../../shared/messages.js';
 import type { Place, Store } from '../../src/store/store.js';
+import { restoreStore } from '../../src/store/restore.js';
 import { openSqliteStore } from '../../src/store/sqlite-store.js';
 import { filesHolding } from '../support/bytes-of-folder.js';
 import { channel, commitOf, drafted, joined, messageOf, sayOf, tryOf } from '../support/commits.js';
@@ -135,6 +136,13 @@ async function fill(store: Store): Promise<void> {
   };
   await store.saveSession(session);
   await store.bindIdentity({ channel: 'slack', tenant: 'T1', user: 'U-of-gull', classId: oak, person: gull });
+  await store.bindPlace(
+    oak,
+    { channel: 'discord', tenant: 'D1', room: 'room-of-gull' },
+    { to: 'person', person: gull },
+  );
+  const key = { hash: 'second-key-of-gull', misses: 0, missedAt: null };
+  await store.secondKey(oak, gull, () => ({ kind: 'pictures', ...key }));
 }
 
 describe('Erasing a pupil', () => {
@@ -149,11 +157,13 @@ describe('Erasing a pupil', () => {
     await store.close();
     rmSync(folder, { recursive: true, force: true });
   });
-  const traces = [...Object.values(words), 'hash-of-gull', 'browser-of-gull', 'U-of-gull'];
+  const doors = ['hash-of-gull', 'browser-of-gull', 'U-of-gull', 'room-of-gull', 'second-key-of-gull'];
+  const traces = [...Object.values(words), ...doors];
 
   it('finds every trace by the byte search before, so that finding none says something', () => {
     for (const trace of traces)
       expect([trace, filesHolding(folder, trace).length > 0]).toEqual([trace, true]);
+    expect(readdirSync(folder)).toContain('turnstone.sqlite-wal');
   });
 
   it('leaves no byte of what they wrote, were called or came in by, in any file of the folder', async () => {
@@ -162,6 +172,48 @@ describe('Erasing a pupil', () => {
     await store.close();
     for (const trace of traces) expect([trace, filesHolding(folder, trace)]).toEqual([trace, []]);
     store = await openSqliteStore(folder);
+  });
+
+  it('leaves none either where some of their words had gone before by themselves', async () => {
+    const how = { pause: async () => {}, alone: (work: () => Promise<void>) => work() };
+    await store.expireWords(oak, 31, how);
+    await store.expireLevels(oak, 31, how);
+    expect(filesHolding(folder, words.heard)).not.toEqual([]);
+    await store.erasePerson(oak, gull);
+    for (const trace of traces) expect([trace, filesHolding(folder, trace)]).toEqual([trace, []]);
+    expect(await store.evidence({ classId: oak })).toEqual([]);
+  });
+
+  it('leaves two ids beside the data, so that an older copy is erased again when it is opened there', async () => {
+    await store.backup(join(folder, 'copy'));
+    await store.erasePerson(oak, gull);
+    const list = readFileSync(join(folder, 'erased'), 'utf8');
+    expect(list).toBe('oak\tp-gull\n');
+    await store.close();
+    const other = mkdtempSync(join(tmpdir(), 'store-erased-'));
+    try {
+      writeFileSync(join(other, 'erased'), `something else\n${list}`);
+      await restoreStore(join(folder, 'copy'), other);
+      for (const trace of traces) expect([trace, filesHolding(other, trace)]).toEqual([trace, []]);
+    } finally {
+      rmSync(other, { recursive: true, force: true });
+    }
+    store = await openSqliteStore(folder);
+  });
+
+  it('takes back on platforms what a look told there, since its answer may name them; here it is answered anew', async () => {
+    const telling = { do: 'show', key: 'digest', audience: channel, look: { type: 'digest' } } as const;
+    await store.commit([commitOf(oak, 9, { tellings: [{ at: 95, telling }] })]);
+    for (let row; ([row] = await store.outbox('slack', 1)), row;)
+      await store.outboxSent(row.key, `ts-${row.key}`);
+    await store.erasePerson(oak, gull);
+    const taken = [];
+    for (let row; ([row] = await store.outbox('slack', 1)), row;) {
+      taken.push(`${row.telling.do} ${row.telling.key}`);
+      await store.outboxSent(row.key, null);
+    }
+    expect(taken).toContain('withdraw digest');
+    expect((await store.shown(oak, channel)).map(({ key }) => key)).toContain('digest');
   });
 
   it('keeps the journal whole and says of the words that they are erased', async () => {

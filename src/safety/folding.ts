@@ -14,12 +14,12 @@ export interface Folded {
 
 /** Letters that look like Latin ones: Cyrillic, Greek, Armenian, small capitals and the like, by what they pass for. */
 const lookAlikes: Readonly<Record<string, string>> = {
-  a: 'аɑαᴀɐ',
-  b: 'ЬʙᏏƅ',
+  a: 'аɑαᴀɐλ',
+  b: 'ЬʙᏏƅвьβъ',
   c: 'сϲᴄⅽɔ',
   d: 'ԁɗᴅⅾд',
-  e: 'еєҽᴇɛ℮ǝ',
-  f: 'ƒꜰɟ',
+  e: 'еєҽᴇɛ℮ǝεзэ',
+  f: 'ƒꜰɟф',
   g: 'ɡցɢƃ',
   h: 'һհʜɥ',
   i: 'іιɩıɪїίϊᴉи',
@@ -28,15 +28,15 @@ const lookAlikes: Readonly<Record<string, string>> = {
   l: 'ӏⅼʟłⱡлן',
   m: 'мᴍⅿɯ',
   n: 'ոпηɴн',
-  o: 'оοօσᴏøөӧ',
+  o: 'оοօᴏøөӧθ',
   p: 'рρᴘ',
   q: 'ԛզ',
-  r: 'гʀɹ',
-  s: 'ѕꜱʂ',
-  t: 'тτᴛʇ',
+  r: 'гʀɹя',
+  s: 'ѕꜱʂςσ',
+  t: 'тτᴛʇ†',
   u: 'υսᴜцυ',
   v: 'νѵᴠʌ',
-  w: 'ԝωᴡѡʍ',
+  w: 'ԝωᴡѡʍшщ',
   x: 'хχ×',
   y: 'уүγʏʎ',
   z: 'ᴢʐ',
@@ -62,13 +62,30 @@ const invisible = /[\p{Mn}\p{Me}\p{Cf}]/u;
 const latin = /[a-z]/u;
 const otherLetter = /[\p{Script=Cyrillic}\p{Script=Greek}\p{Script=Armenian}]/u;
 
+/** Letters in flags, boxes and discs, by where their alphabets begin; and a few pictures that pass for a letter. */
+const alphabets = [0x1f1e6, 0x1f130, 0x1f150, 0x1f170];
+const pictured = new Map([
+  ['💲', '$'],
+  ['⭕', 'o'],
+  ['❌', 'x'],
+  ['⭐', '*'],
+  ['🌟', '*'],
+  ['✨', '*'],
+  ['❗', '!'],
+]);
+
+function boxed(point: number): string | null {
+  const from = alphabets.find((first) => point >= first && point < first + 26);
+  return from === undefined
+    ? (pictured.get(String.fromCodePoint(point)) ?? null)
+    : String.fromCharCode(97 + point - from);
+}
+
 /** The plain small letters of one code point, or '' where it is invisible. */
 function plain(point: string): string {
   const small = point.normalize('NFKD').toLowerCase();
   const kept = [...small].filter((char) => !invisible.test(char)).join('');
-  const square = /^[\u{1F1E6}-\u{1F1FF}]$/u.test(point)
-    ? String.fromCharCode(97 + (point.codePointAt(0) ?? 0) - 0x1f1e6)
-    : kept;
+  const square = boxed(point.codePointAt(0) ?? 0) ?? kept;
   return [...square].map((char) => plainLatin.get(char) ?? char).join('');
 }
 

@@ -1,5 +1,7 @@
 import { foldText, type Folded } from './folding.js';
 import { aimed, always, endings, harmless, ordinaryParts } from './rude-words.js';
+import { disguised, pieced } from './disguise.js';
+import { rudeElsewhere } from './other-tongues.js';
 import { chunksOf, type Chunk } from './spoken.js';
 
 /** A rude word that was found, how, and where in the original text. */
@@ -17,24 +19,10 @@ const squeeze = (word: string) => word.replace(/(.)\1+/gu, '$1');
 const longWords = new Map(
   [...aimed, ...always].filter((word) => word.length >= 5).map((word) => [squeeze(word), word] as const),
 );
-const stems = [
-  'fuck',
-  'shit',
-  'bitch',
-  'cunt',
-  'wank',
-  'bastard',
-  'arsehole',
-  'asshole',
-  'dickhead',
-  'faggot',
-  'nigger',
-  'whore',
-  'bollock',
-  'retard',
-  'moron',
-  'motherf',
-];
+const stems =
+  'fuck shit bitch cunt wank bastard arsehole asshole dickhead faggot nigger whore bollock retard moron motherf penis vagina masturbat'.split(
+    ' ',
+  );
 
 const isAlways = (word: string) => alwaysSet.has(word);
 
@@ -102,6 +90,7 @@ function readings(chunk: string): readonly string[] {
     .replace(/[?.,;:"'“”»)\]}>~…]+$/u, '');
   const noBang = core.replace(/!+$/u, '');
   const out = new Set<string>();
+  if (/^\p{L}(?:[^\p{L}\p{N}\s]{1,3}\p{L}){2,12}$/u.test(core)) out.add(core.replace(/[^\p{L}]/gu, ''));
   for (const text of new Set([core, noBang])) {
     if (!/\p{L}/u.test(text) || text.length > 40) continue;
     const mapped = [...text].map((char) => signs[char] ?? char).join('');
@@ -117,15 +106,19 @@ function readings(chunk: string): readonly string[] {
 
 /** Whether letters with gaps ("sh*t", "f***") may be a listed word: each sign one letter. */
 function starred(chunk: string): string | null {
-  const core = chunk.replace(/[^\p{L}*#%_■•-]/gu, '');
-  if (!/^\p{L}+[*#%■•_-]+\p{L}*$/u.test(core) && !/^\p{L}*[*#%■•]+\p{L}+$/u.test(core)) return null;
-  if (!/[*#%■•]|__/u.test(core) || core.length < 4 || core.length > 14) return null;
-  const pattern = new RegExp(`^${core.replace(/[*#%■•_-]/gu, '\\p{L}')}$`, 'u');
+  const core = chunk
+    .replace(/[^\p{L}*#%_■•.'?-]/gu, '')
+    .replace(/^[.'?-]+|[.'?-]+$/gu, (ends) => (/^-{2,}$/u.test(ends) ? ends : ''));
+  if (!/^\p{L}+[*#%■•_.'?-]+\p{L}*(?:[*#%■•_-]\p{L}*)?$/u.test(core) && !/^\p{L}*[*#%■•]+\p{L}+$/u.test(core))
+    return null;
+  if (core.length < 4 || core.length > 14) return null;
+  if (!/[*#%■•]|__/u.test(core) && !/^\p{L}{1,6}[_.'?-]\p{L}{1,6}$/u.test(core)) return null;
+  const pattern = new RegExp(`^${core.replace(/[*#%■•_.'?-]/gu, '\\p{L}')}$`, 'u');
   const letters = core.replace(/[^\p{L}]/gu, '').length;
   if (letters < 2 && core.length > 5) return null;
   return (
     always.find((word) => pattern.test(word)) ??
-    (letters >= 3 ? aimed.find((word) => pattern.test(word)) : undefined) ??
+    (letters >= 3 && /[*#%■•]/u.test(core) ? aimed.find((word) => pattern.test(word)) : undefined) ??
     null
   );
 }
@@ -135,7 +128,7 @@ function fromChunk(chunk: Chunk): Rude | null {
   const found = (word: string, how: Rude['how']): Rude => ({
     word,
     how,
-    always: isAlways(word) || stems.includes(word),
+    always: isAlways(word) || stems.includes(word) || how === 'disguised',
     start: chunk.start,
     end: chunk.end,
   });
@@ -152,6 +145,15 @@ function fromChunk(chunk: Chunk): Rude | null {
   for (const reading of readings(chunk.text)) {
     if (reading === plain || reading.length < 3) continue;
     const word = listedLoosely(reading);
+    if (word !== null) return found(word, 'disguised');
+  }
+  for (const reading of new Set([plain, ...readings(chunk.text)])) {
+    if (!/^\p{L}+$/u.test(reading) || harmless.has(reading)) continue;
+    const word = disguised(reading);
+    if (word !== null) return found(word, 'disguised');
+  }
+  for (const part of plain.split(/[^\p{L}]+/u)) {
+    const word = part === plain || part.length < 5 || harmless.has(part) ? null : disguised(part);
     if (word !== null) return found(word, 'disguised');
   }
   const backwards = longWords.get(squeeze([...plain].reverse().join('')));
@@ -200,6 +202,22 @@ function fromPieces(chunks: readonly Chunk[]): Rude[] {
   return out;
 }
 
+/** A strong word cut in two ("as shole"), where one half is no ordinary word. */
+function inTwo(chunks: readonly Chunk[]): Rude[] {
+  return chunks.flatMap((chunk, at) => {
+    const next = chunks[at + 1];
+    const first = chunk.text.replace(/^[^\p{L}]+/u, '');
+    const second = next?.text.replace(/[^\p{L}]+$/u, '') ?? '';
+    if (!/^\p{L}+$/u.test(first) || !/^\p{L}+$/u.test(second)) return [];
+    if (ordinaryParts.has(first) && ordinaryParts.has(second)) return [];
+    const word = pieced(first, second);
+    if (word === null) return [];
+    return [
+      { word, how: 'disguised' as const, always: true, start: chunk.start, end: next?.end ?? chunk.end },
+    ];
+  });
+}
+
 /** Every rude or hurtful word of a folded text, disguises seen through. */
 export function rudeWords(folded: Folded): readonly Rude[] {
   const chunks = chunksOf(folded);
@@ -209,7 +227,11 @@ export function rudeWords(folded: Folded): readonly Rude[] {
     const one = fromChunk(chunk);
     if (one !== null) found.push(one);
   }
-  return [...found, ...fromPieces(chunks)];
+  for (const { word, at } of rudeElsewhere(folded.text)) {
+    const start = folded.starts[at] ?? 0;
+    found.push({ word, how: 'plain', always: true, start, end: folded.ends[at + word.length - 1] ?? start });
+  }
+  return [...found, ...fromPieces(chunks), ...inTwo(chunks)];
 }
 
 /** The rude words of a plain text, for trying a list. */

@@ -55,11 +55,13 @@ export const ownQuestions: Evaluation = {
           Float64Array.from(sure, (s, i) => s * (weights?.[i] ?? 1)),
         ),
       );
-    const measure = (of: 'mainIdea' | 'answerable') =>
-      auc(
-        real.map((i) => judged[i]!.measures[of]),
-        real.map((i) => (asked[i]![of] ? 1 : 0)),
+    const measure = (of: 'mainIdea' | 'answerable') => {
+      const labelled = real.filter((i) => asked[i]![of] !== null);
+      return auc(
+        labelled.map((i) => judged[i]!.measures[of]),
+        labelled.map((i) => (asked[i]![of] ? 1 : 0)),
       );
+    };
     return [
       make('kappa, literal or inferential', (weights) => kappa(confusion(labels, said, 2, weights)), [
         { name: 'why, feel, will', value: kappa(confusion(labels, stems, 2)) },

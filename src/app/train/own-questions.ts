@@ -10,8 +10,9 @@ export interface OwnQuestion {
   readonly segment: string;
   readonly text: string;
   readonly relationship: Relationship | null;
-  readonly mainIdea: boolean;
-  readonly answerable: boolean;
+  /** Null where it wasn't judged, like `answerable`. */
+  readonly mainIdea: boolean | null;
+  readonly answerable: boolean | null;
   readonly isQuestion: boolean;
 }
 
@@ -20,8 +21,9 @@ interface OwnLine {
   readonly segment: number;
   readonly text: string;
   readonly relationship: Relationship | null;
-  readonly mainIdea: boolean;
-  readonly answerable: boolean;
+  /** Null where it wasn't judged, like `answerable`. */
+  readonly mainIdea: boolean | null;
+  readonly answerable: boolean | null;
   readonly isQuestion: boolean;
 }
 

@@ -1,5 +1,5 @@
 import type { MeaningFeatures } from './meaning-features.js';
-import { treeOdds, type Trees } from './trees.js';
+import { treeOdds, type Trees } from '../text/trees.js';
 import weights from './weights/meaning.json' with { type: 'json' };
 
 /** Boosted trees with a shift that puts one half between what people accept and what they don't. A logistic model on the same features is more than a point behind. */

@@ -1,35 +1,11 @@
 import type { Lexicon } from '../lexicon/lexicon.js';
 import { difficultyFeatures } from './difficulty-features.js';
+import { treeOdds, type Trees } from './trees.js';
 import learned from './weights/hard-words.json' with { type: 'json' };
 
-/** One learned feature: what it is on average, how far it strays, what a stray adds. */
-export interface LearnedFeature {
-  readonly mean: number;
-  readonly deviation: number;
-  readonly weight: number;
-}
-
-/** A linear model over named features. */
-export interface DifficultyModel {
-  readonly bias: number;
-  readonly features: Readonly<Record<string, LearnedFeature>>;
-}
-
-/** Features are cut at this many deviations, so that a freak word can't run away. */
-const mostDeviations = 4;
-
-/** How far a feature's value strays from its mean, in deviations. */
-export function strayOf(value: number, { mean, deviation }: Omit<LearnedFeature, 'weight'>): number {
-  return Math.max(-mostDeviations, Math.min(mostDeviations, (value - mean) / deviation));
-}
-
-/** The model's answer for features, 0..1. */
-export function applyDifficulty(features: Readonly<Record<string, number>>, model: DifficultyModel): number {
-  let sum = model.bias;
-  for (const [name, feature] of Object.entries(model.features)) {
-    sum += feature.weight * strayOf(features[name] ?? feature.mean, feature);
-  }
-  return Math.min(1, Math.max(0, sum));
+/** The model's answer for features, 0..1: trees, since a plain linear model on the same features is two points behind. */
+export function applyDifficulty(features: Readonly<Record<string, number>>, trees: Trees): number {
+  return 1 / (1 + Math.exp(-treeOdds(trees, features)));
 }
 
 /** The piece of the segment between the stops around an offset. */
@@ -57,7 +33,7 @@ export function difficultyOf(
   return Math.max(
     0,
     ...(parts.length > 0 ? parts : [written]).map((part) =>
-      applyDifficulty(difficultyFeatures({ word: part, sentence }, lexicon), learned.model),
+      applyDifficulty(difficultyFeatures({ word: part, sentence }, lexicon), learned.trees),
     ),
   );
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { binTable } from '../../src/app/train/bin-table.js';
 import { fitTrees, type TreesOptions } from '../../src/app/train/fit-trees.js';
 import { seededRandom } from '../../src/app/evaluate/seeded-random.js';
-import { treeOdds, type Trees } from '../../src/judging/trees.js';
+import { treeOdds, type Trees } from '../../src/text/trees.js';
 
 const options: TreesOptions = {
   trees: 60, depth: 3, rate: 0.2, rows: 0.8, columns: 1, ridge: 1, least: 2, seed: 7,

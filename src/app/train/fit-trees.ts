@@ -2,7 +2,7 @@
  * Gradient boosting with a second-order step (Friedman 2001; Chen & Guestrin 2016): each tree is grown on the slope and
  * bend of the log loss at what the trees before it say, on a part of the cases and of the features drawn from a seed.
  */
-import { treeEnd, type Trees } from '../../judging/trees.js';
+import { treeEnd, type Trees } from '../../text/trees.js';
 import { seededRandom } from '../evaluate/seeded-random.js';
 import type { BinTable } from './bin-table.js';
 import { growTree } from './grow-tree.js';

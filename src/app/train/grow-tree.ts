@@ -1,4 +1,4 @@
-import { treeEnd } from '../../judging/trees.js';
+import { treeEnd } from '../../text/trees.js';
 import type { BinTable } from './bin-table.js';
 
 /** When growing stops. */

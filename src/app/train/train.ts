@@ -1,7 +1,9 @@
 import { makeTools } from '../../judging/tools.js';
 import { readLexicon } from '../../lexicon/read-lexicon.js';
+import { trainHardWords } from './hard-words.js';
 import { trainMeaning } from './meaning.js';
 import { trainAnswer } from './train-answer.js';
+import { trainSumUp } from './sum-up.js';
 import { trainQuestion } from './train-question.js';
 
 /** Where text is written. */
@@ -19,5 +21,9 @@ export function runTrain({ data }: { readonly data: string }, out: Sink, err: Si
   for (const file of trainAnswer(data, tools, model.locator)) out.write(`${file}\n`);
   err.write('learning from meanings ...\n');
   for (const file of trainMeaning(data, tools)) out.write(`${file}\n`);
+  err.write('learning from hard words ...\n');
+  for (const file of trainHardWords(data, tools.lexicon)) out.write(`${file}\n`);
+  err.write('learning from sum-ups ...\n');
+  for (const file of trainSumUp(data, tools)) out.write(`${file}\n`);
   return Promise.resolve(0);
 }

@@ -3,7 +3,6 @@
  * stands either a question (number of the feature, cut, place of the part for values above the cut; the part for values up
  * to the cut follows at once) or an end (-1, log odds).
  */
-import type { Features } from './question-features.js';
 
 /** A learned sum of trees: features in, log odds of label 1 out. */
 export interface Trees {
@@ -26,7 +25,7 @@ function lay(model: Trees): readonly Float64Array[] {
 }
 
 /** Log odds of label 1; a feature that is not given counts as 0. */
-export function treeOdds(model: Trees, features: Features): number {
+export function treeOdds(model: Trees, features: Readonly<Record<string, number>>): number {
   const values = Float64Array.from(model.names, (name) => features[name] ?? 0);
   let sum = model.bias;
   for (const tree of lay(model)) {

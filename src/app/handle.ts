@@ -151,6 +151,29 @@ export async function handle(tools: HandleTools, act: Act, updateId: string | nu
   });
 }
 
+/** Tells what is no move of the class, such as a platform that takes no messages: stored, shown and sent as any message, without an event. */
+export async function tellBeside(
+  tools: Pick<HandleTools, 'classes' | 'write' | 'committed'>,
+  classId: ClassId,
+  telling: Telling,
+  at: Instant,
+): Promise<void> {
+  await tools.classes.alone(classId, async () => {
+    const state = await tools.classes.load(classId);
+    const tellings = [{ telling, at, event: 0 }];
+    await tools.write({
+      classId,
+      expectedVersion: state.version,
+      events: [],
+      inbox: null,
+      tellings,
+      evidence: [],
+      dueAt: due(state),
+    });
+    tools.committed(classId, { events: [], tellings });
+  });
+}
+
 /** An event as anybody but the store may see it: an alarm's words are sealed from the moment they are kept. */
 function sealed(event: ClassEvent): ClassEvent {
   if (event.type !== 'alarm-raised') return event;

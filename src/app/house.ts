@@ -10,6 +10,7 @@ import { readMove, type Act, type Move } from '../../shared/moves.js';
 import { wordsOf } from '../../shared/said.js';
 import { namedAdults } from '../../shared/roles.js';
 import type { SuggestionSource } from '../../shared/slash-command.js';
+import type { Telling } from '../../shared/tellings.js';
 import type { Calendar, Clock } from '../../shared/time.js';
 import { feedWords } from '../coaching/feed-words.js';
 import { lookAt } from '../looks/look-at.js';
@@ -21,7 +22,7 @@ import { whenWords } from './calendar.js';
 import { readFeed } from './feed.js';
 import { openComingIn } from './coming-in.js';
 import { openDoors, type Doors } from './doors.js';
-import { handle, isPupil, note, refusalReply, type Done, type HandleTools } from './handle.js';
+import { handle, isPupil, note, refusalReply, tellBeside, type Done, type HandleTools } from './handle.js';
 import type { Log } from './log.js';
 import { openSecondKeys, type SecondKeys } from './second-keys.js';
 import { openSlips } from './slips.js';
@@ -54,6 +55,8 @@ export interface OpenHouse extends House {
   ): Promise<Reply>;
   /** Lets time pass for a class: everything that is due by now. */
   passTime(classId: ClassId): Promise<void>;
+  /** Tells what is no move of the class. */
+  tellBeside(classId: ClassId, telling: Telling): Promise<void>;
   /** Calls back after each commit, with what it led to. */
   watch(seen: (classId: ClassId, done: Done) => void): () => void;
 }
@@ -250,6 +253,7 @@ export function openHouse(deps: HouseDeps): OpenHouse {
       if (next === null || next > clock.now()) return;
       await act({ classId, by: 'clock', at: clock.now(), move: { type: 'time-passed' } });
     },
+    tellBeside: (classId, telling) => tellBeside(tools, classId, telling, clock.now()),
     watch(seen) {
       watchers.add(seen);
       return () => watchers.delete(seen);

@@ -70,6 +70,12 @@ export const staffLooksWords = catalogue({
   'check least sure': staff('plain words', 'Least sure; judged level {level}.'),
   'words wait': staff('trade', 'Words without a confirmed meaning: {many}.'),
   'see words': staff('trade', 'See the words'),
+  'stuck title': staff('plain words', 'Messages that could not be sent: {many}'),
+  'stuck one': staff('plain words', 'To {platform}, {when}. {why}'),
+  'stuck what to do': staff(
+    'plain words',
+    'Nothing is lost: what waits there is sent in order once that is mended and /here is used there again.',
+  ),
   'see waiting': staff('plain words', 'See what waits'),
   'see digest': staff('plain words', 'See the digest'),
   'see table': staff('plain words', 'Open on the table'),

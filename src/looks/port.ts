@@ -5,7 +5,10 @@ import type { Store } from '../store/store.js';
 
 /** What looks need of the world beyond the class's state; nothing here changes anything but the record of who looked at an alarm's words. */
 export interface LookPort {
-  readonly store: Pick<Store, 'events' | 'evidence' | 'sealedWords' | 'sealedLooks' | 'slipsOf' | 'secondKey'>;
+  readonly store: Pick<
+    Store,
+    'events' | 'evidence' | 'sealedWords' | 'sealedLooks' | 'slipsOf' | 'secondKey' | 'stuck'
+  >;
   /** For previews of passages. */
   readonly judges: Pick<Judges, 'read'>;
   /** A day and a time in the class's zone, in plain words; never a countdown. */

@@ -93,7 +93,24 @@ async function alsoWaiting(asked: Asked): Promise<readonly Block[]> {
   ];
 }
 
-/** What waits for an adult: alarms, then doubtful posts with their reasons, safe ones on one button, then the week's check. */
+const platforms = { room: 'the room', discord: 'Discord', slack: 'Slack' } as const;
+
+/** Places of a platform that are silent until somebody mends what is in the way. */
+async function stuckOnes(asked: Asked): Promise<readonly Block[]> {
+  const stuck = await asked.port.store.stuck(asked.state.id);
+  if (stuck.length === 0) return [];
+  return [
+    heading(staff('stuck title', { many: stuck.length })),
+    ...list(
+      stuck.map(({ place, at, why }) =>
+        staff('stuck one', { platform: platforms[place.channel], when: asked.port.when(at), why }),
+      ),
+    ),
+    prose(staff('stuck what to do')),
+  ];
+}
+
+/** What waits for an adult: alarms, then messages that are stuck, doubtful posts with their reasons, safe ones on one button, then the week's check. */
 export async function waiting(asked: Asked): Promise<readonly Message[]> {
   const posts = heldPosts(asked.state);
   const alarms = posts.filter(isAlarm);
@@ -105,6 +122,7 @@ export async function waiting(asked: Asked): Promise<readonly Message[]> {
       heading(title),
       ...notReady(asked),
       ...alarmed(asked, alarms),
+      ...(await stuckOnes(asked)),
       ...(doubtful.length === 0 ? [] : [heading(staff('doubtful title', { many: doubtful.length }))]),
       ...doubtful.flatMap((post) => doubtfulOne(asked, post)),
       ...safeOnes(asked, safe),

@@ -142,6 +142,7 @@ export const port: LookPort = {
       return Promise.resolve('the exact words');
     },
     sealedLooks: (ref) => Promise.resolve(looked.filter((one) => one.ref === ref) as never),
+    stuck: () => Promise.resolve([]),
     secondKey: (_, person) =>
       Promise.resolve(person === wren ? { kind: 'pictures', hash: 'x', misses: 10, missedAt: now } : null),
     slipsOf: (classId) =>

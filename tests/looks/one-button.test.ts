@@ -18,6 +18,7 @@ function portOf(played: Played): LookPort {
       sealedWords: () => Promise.resolve(null),
       sealedLooks: () => Promise.resolve([]),
       slipsOf: () => Promise.resolve([]),
+      stuck: () => Promise.resolve([]),
       secondKey: () => Promise.resolve(null),
     },
     judges: fakeJudges,

@@ -1,5 +1,6 @@
 import { calendar } from '../../src/app/calendar.js';
 import { tellLook } from '../../src/app/channels.js';
+import { readyMoves } from './ready-moves.js';
 import { foundClass, mustMove, personNamed } from '../../src/app/founding.js';
 import { openHouse, type OpenHouse } from '../../src/app/house.js';
 import { silentLog } from '../../src/app/log.js';
@@ -85,6 +86,7 @@ export async function openDiscordSchool(
     ...strategies
       .filter((one) => !made.groups[group]?.open.includes(one))
       .map((strategy) => ({ type: 'open-strategy', strategy }) as const),
+    ...readyMoves,
   ]);
   const idOf = (name: Name): PersonId => personNamed(state, name) ?? asId<PersonId>('');
   const people = { Plover: tutor, Wren: idOf('Wren'), Finch: idOf('Finch'), Pipit: idOf('Pipit') };

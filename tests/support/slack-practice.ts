@@ -2,6 +2,7 @@ import type { ClassId, PersonId } from '../../shared/ids.js';
 import type { Message } from '../../shared/messages.js';
 import { calendar } from '../../src/app/calendar.js';
 import { doorLimits } from '../../src/app/doors.js';
+import { readyMoves } from './ready-moves.js';
 import { foundClass, mustMove, personNamed } from '../../src/app/founding.js';
 import { openHouse, type OpenHouse } from '../../src/app/house.js';
 import { silentLog } from '../../src/app/log.js';
@@ -57,7 +58,7 @@ export async function openSlackClass(
   if (group === undefined) throw new Error('Cannot open a class, expected a group');
   await mustMove(house, classId, tutor, [
     ...pupils.map((nickname) => ({ type: 'add-person', nickname, role: 'pupil', group }) as const),
-    { type: 'change-setting', setting: 'alarm text', value: 'A grown-up has been told.' },
+    ...readyMoves,
     { type: 'change-setting', setting: 'moderation', value: 'hold what is doubtful' },
   ]);
   const codeOf = (nickname: string): string => `code of ${nickname} for the tests`;

@@ -4,11 +4,13 @@ import type { ClassId, PersonId } from '../../shared/ids.js';
 import type { Audience, Message } from '../../shared/messages.js';
 import type { Telling } from '../../shared/tellings.js';
 import type { Clock, Instant } from '../../shared/time.js';
+import type { Vault } from '../channels/slack/install/workspaces.js';
 import type { OutboxRow, Store } from '../store/store.js';
 import type { Config } from './config.js';
 import type { OpenHouse } from './house.js';
 import type { Log } from './log.js';
-import type { School } from './school.js';
+import { readKey, type School } from './school.js';
+import { seal, unseal } from './seal.js';
 import { startSender } from './sender.js';
 import { parseCommand } from './typed-command.js';
 
@@ -18,19 +20,41 @@ type Guest = (request: Request) => Promise<Response>;
 export type PlatformChannel = Channel & { readonly guests?: Readonly<Record<string, Guest>> };
 
 /** Makes a channel where the configuration has it, else gives null; each is loaded only where it is needed. */
-type Maker = (config: Config, log: Log) => Promise<PlatformChannel | null>;
+type Maker = (config: Config, tools: Tools) => Promise<PlatformChannel | null>;
+
+/** What making a channel needs of a school; the key is asked for only where something is sealed. */
+interface Tools {
+  readonly log: Log;
+  readonly store: Pick<Store, 'getNote' | 'setNote'>;
+  readonly key: () => string;
+}
+
+/** Where the tokens of Slack's workspaces lie, sealed. */
+const workspacesNote = 'slack workspaces';
+
+function vaultOf({ store, key }: Tools): Vault {
+  return {
+    async read() {
+      const sealed = await store.getNote(workspacesNote);
+      return sealed === null ? null : unseal(key(), workspacesNote, sealed);
+    },
+    write: (text) => store.setNote(workspacesNote, seal(key(), workspacesNote, text)),
+  };
+}
 
 const makers: readonly Maker[] = [
-  async ({ discord }, log) => {
+  async ({ discord }, { log }) => {
     if (discord === null) return null;
     const { discordChannel } = await import('../channels/discord/discord.js');
     return discordChannel({ ...discord, log, slashCommands });
   },
-  async ({ slack }, log) => {
+  async ({ slack, url }, tools) => {
     if (slack === null) return null;
+    const { log } = tools;
     const { slackChannel } = await import('../channels/slack/slack.js');
     const now = (): number => Date.now();
-    return slackChannel({ ...slack, log, slashCommands, readCommand: parseCommand, now });
+    const oauth = slack.oauth === null ? null : { ...slack.oauth, base: url, vault: vaultOf(tools) };
+    return slackChannel({ ...slack, oauth, log, slashCommands, readCommand: parseCommand, now });
   },
 ];
 
@@ -75,7 +99,8 @@ export interface PlatformChannels {
 /** Prepares the channels of a configuration over a school. */
 export async function openChannels(config: Config, school: School, clock: Clock): Promise<PlatformChannels> {
   const { store, house, log } = school;
-  const made = await Promise.all(makers.map((make) => make(config, log)));
+  const tools = { log, store, key: () => school.key };
+  const made = await Promise.all(makers.map((make) => make(config, tools)));
   const channels = made.filter((channel) => channel !== null);
   const senders: { stop(): Promise<void> }[] = [];
   return {
@@ -124,13 +149,14 @@ async function checkOne(
 /** Asks each platform of a configuration what it grants in the places of some classes; answers within ten seconds and never throws for what a platform does. */
 export async function checkChannels(
   config: Config,
-  store: Pick<Store, 'places'>,
+  store: Pick<Store, 'places' | 'getNote' | 'setNote'>,
   classes: readonly { readonly id: ClassId }[],
   log: Log,
   now: Instant,
 ): Promise<readonly Finding[]> {
   const bound = (await Promise.all(classes.map(({ id }) => store.places(id)))).flat();
-  const made = await Promise.all(makers.map((make) => make(config, log)));
+  const tools = { log, store, key: () => readKey(config) };
+  const made = await Promise.all(makers.map((make) => make(config, tools)));
   const found = await Promise.all(
     made
       .filter((channel) => channel !== null)

@@ -111,12 +111,39 @@ export const settings: readonly Setting[] = [
     address,
     'an address that begins with http:// or https://',
   ),
-  setting('SLACK_BOT_TOKEN', 'the bot’s token on Slack', null, anything, 'the token', true),
+  setting(
+    'SLACK_BOT_TOKEN',
+    'the bot’s token on Slack, for one workspace',
+    null,
+    anything,
+    'the token',
+    true,
+  ),
   setting('SLACK_SIGNING_SECRET', 'checks that requests come from Slack', null, anything, 'the secret', true),
   setting('SLACK_APP_TOKEN', 'takes Slack’s events over a socket', null, anything, 'the token', true),
-  setting('SLACK_CLIENT_ID', 'for many workspaces', null, anything, 'the id'),
-  setting('SLACK_CLIENT_SECRET', 'for many workspaces', null, anything, 'the secret', true),
-  setting('SLACK_STATE_SECRET', 'for many workspaces', null, anything, 'the secret', true),
+  setting(
+    'SLACK_CLIENT_ID',
+    'for many workspaces: the app’s id, with which each installs it at /slack/install',
+    null,
+    anything,
+    'the id',
+  ),
+  setting(
+    'SLACK_CLIENT_SECRET',
+    'for many workspaces: the app’s secret beside its id',
+    null,
+    anything,
+    'the secret',
+    true,
+  ),
+  setting(
+    'SLACK_STATE_SECRET',
+    'for many workspaces: any long random text; ties an installation to the browser that began it',
+    null,
+    anything,
+    'the secret',
+    true,
+  ),
   setting(
     'SLACK_API',
     'base address of Slack’s interface',
@@ -142,11 +169,42 @@ export interface Config {
     readonly api: string | null;
   } | null;
   readonly slack: {
-    readonly botToken: string;
+    readonly botToken: string | null;
     readonly signingSecret: string | null;
     readonly appToken: string | null;
+    readonly oauth: {
+      readonly clientId: string;
+      readonly clientSecret: string;
+      readonly stateSecret: string;
+    } | null;
     readonly api: string | null;
   } | null;
+}
+
+type Get = (name: string) => string | null;
+
+const oauthSettings = ['SLACK_CLIENT_ID', 'SLACK_CLIENT_SECRET', 'SLACK_STATE_SECRET'] as const;
+
+/** What is missing of the settings that belong together, each with the others that are set. */
+function halfSet(get: Get): readonly string[] {
+  const missing = oauthSettings.filter((name) => get(name) === null);
+  if (missing.length === 0 || missing.length === oauthSettings.length) return [];
+  const there = oauthSettings.filter((name) => !missing.includes(name)).join(' and ');
+  return missing.map((name) => `${name}: expected to be set beside ${there}, got nothing`);
+}
+
+function slackOf(get: Get): Config['slack'] {
+  const botToken = get('SLACK_BOT_TOKEN');
+  const [clientId, clientSecret, stateSecret] = oauthSettings.map(get);
+  const oauth = clientId && clientSecret && stateSecret ? { clientId, clientSecret, stateSecret } : null;
+  if (botToken === null && oauth === null) return null;
+  return {
+    botToken,
+    signingSecret: get('SLACK_SIGNING_SECRET'),
+    appToken: get('SLACK_APP_TOKEN'),
+    oauth,
+    api: get('SLACK_API'),
+  };
 }
 
 /** Whether an address can be reached from this machine only. */
@@ -185,6 +243,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
       'DATABASE_URL: expected to be unset, since this version keeps everything in the embedded store',
     );
   }
+  wrong.push(...halfSet(get));
   if (wrong.length > 0) {
     throw new Fault(
       'configuration',
@@ -193,7 +252,6 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     );
   }
   const discord = get('DISCORD_TOKEN');
-  const slack = get('SLACK_BOT_TOKEN');
   return {
     data: get('TURNSTONE_DATA') ?? './data',
     host,
@@ -211,14 +269,6 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
             publicKey: get('DISCORD_PUBLIC_KEY'),
             api: get('DISCORD_API'),
           },
-    slack:
-      slack === null
-        ? null
-        : {
-            botToken: slack,
-            signingSecret: get('SLACK_SIGNING_SECRET'),
-            appToken: get('SLACK_APP_TOKEN'),
-            api: get('SLACK_API'),
-          },
+    slack: slackOf(get),
   };
 }

@@ -3,7 +3,7 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import type { AddressInfo } from 'node:net';
 import { WebSocketServer, type WebSocket } from 'ws';
 import { SlackUser, type Json } from './slack-user.js';
-import { liveIn, messageBreaches, viewBreaches } from './slack-limits.js';
+import { performCall } from './slack-web.js';
 
 /** How a call can go wrong: an answer, a connection that breaks before or after the work was done, or one that hangs. */
 export type SlackFault =
@@ -21,6 +21,8 @@ export interface StandingPost {
   readonly text: string;
   readonly blocks: readonly Json[];
   readonly metadata: Json | null;
+  /** The post under which it stands, null in the channel itself. */
+  readonly thread: string | null;
 }
 
 export interface SlackRoom {
@@ -29,10 +31,21 @@ export interface SlackRoom {
   archived: boolean;
   /** Whether the bot is in it. */
   member: boolean;
+  /** Who alone may post and reply, as Slack says it; nobody is named where everybody may. */
+  properties: Json;
 }
 
-const bot = 'UBOT';
 const secret = 'a signing secret of the tests';
+/** Scopes as Slack lists them for a bot, those that an app like this can ask for. */
+const allScopes = [
+  'commands',
+  'chat:write',
+  'channels:history',
+  'groups:history',
+  'channels:read',
+  'groups:read',
+  'files:read',
+];
 
 /** How an update was answered: its status and body, null where nobody acknowledged it in time. */
 export interface Acknowledged {
@@ -54,6 +67,16 @@ export class SlackStandIn {
   readonly files = new Map<string, string>();
   /** Scopes that the token lacks; history can't be read without its own. */
   readonly lacking = new Set<string>();
+  /** Tokens of workspaces that installed the app, by token; a token that isn't here is the configuration's. */
+  readonly workspaces = new Map<string, string>();
+  /** Codes of installations under way, each good once, with the workspace that agreed. */
+  readonly codes = new Map<string, Json>();
+  /** Tokens that are revoked. */
+  readonly revoked = new Set<string>();
+  /** Which token each call came with, in the order of `calls`. */
+  readonly tokens: string[] = [];
+  /** How many posts of a thread are given at once. */
+  pageOfReplies = 1000;
   /** Whether triggers have died before they are used. */
   triggersDie = false;
   now: () => number;
@@ -107,7 +130,7 @@ export class SlackStandIn {
   }
 
   room(id: string): SlackRoom {
-    const there = this.rooms.get(id) ?? { id, posts: [], archived: false, member: true };
+    const there = this.rooms.get(id) ?? { id, posts: [], archived: false, member: true, properties: {} };
     this.rooms.set(id, there);
     return there;
   }
@@ -231,6 +254,8 @@ export class SlackStandIn {
     for (const [key, value] of new URLSearchParams(body))
       args[key] = ['blocks', 'metadata', 'view'].includes(key) ? (JSON.parse(value) as unknown) : value;
     this.calls.push({ method: name, args });
+    const token = (request.headers.authorization ?? '').replace(/^Bearer /u, '');
+    this.tokens.push(token);
     const fault = this.#faults.get(name)?.shift();
     if (fault === 'hang') return;
     if (fault === 'reset') return void request.socket.destroy();
@@ -238,95 +263,15 @@ export class SlackStandIn {
       if ('error' in fault) return send({ ok: false, error: fault.error });
       return send({ ok: false }, fault.status, fault.headers);
     }
-    const result = this.#perform(name, args);
+    const result = this.revoked.has(token)
+      ? { ok: false, error: 'token_revoked' }
+      : performCall(this, name, args, token);
     if (fault === 'reset after') return void request.socket.destroy();
-    return send(result);
+    return send(result, 200, { 'x-oauth-scopes': this.scopes().join(',') });
   }
 
-  #checkMessage(args: Json): void {
-    this.breaches.push(...messageBreaches(args), ...liveIn(args));
+  /** What the token may do. */
+  scopes(): readonly string[] {
+    return allScopes.filter((name) => !this.lacking.has(name));
   }
-
-  #inRoom(args: Json): SlackRoom | string {
-    const room = this.rooms.get(String(args['channel']));
-    if (!room) return 'channel_not_found';
-    if (room.archived) return 'is_archived';
-    return room.member ? room : 'not_in_channel';
-  }
-
-  #perform(method: string, args: Json): Json {
-    const no = (error: string): Json => ({ ok: false, error });
-    switch (method) {
-      case 'auth.test':
-        return { ok: true, team_id: this.team, user_id: bot, bot_id: 'B1' };
-      case 'apps.connections.open':
-        return { ok: true, url: `${this.base.replace('http', 'ws')}/link` };
-      case 'chat.postMessage': {
-        const room = this.#inRoom(args);
-        if (typeof room === 'string') return no(room);
-        this.#checkMessage(args);
-        const post = postOf(this.ts(), args);
-        room.posts.push(post);
-        return { ok: true, channel: room.id, ts: post.ts };
-      }
-      case 'chat.update':
-      case 'chat.delete': {
-        const room = this.#inRoom(args);
-        if (typeof room === 'string') return no(room);
-        const at = room.posts.findIndex(({ ts }) => ts === args['ts']);
-        if (at < 0) return no('message_not_found');
-        if (method === 'chat.delete') room.posts.splice(at, 1);
-        else {
-          this.#checkMessage(args);
-          room.posts[at] = postOf(String(args['ts']), args);
-        }
-        return { ok: true, channel: room.id, ts: args['ts'] };
-      }
-      case 'conversations.history': {
-        if (this.lacking.has('channels:history')) return no('missing_scope');
-        const room = this.#inRoom(args);
-        if (typeof room === 'string') return no(room);
-        const withMarks = args['include_all_metadata'] === 'true' || args['include_all_metadata'] === true;
-        const newest = [...room.posts].reverse().slice(0, Number(args['limit'] ?? 100));
-        return {
-          ok: true,
-          messages: newest.map(({ ts, user, text, blocks, metadata }) => ({
-            type: 'message',
-            ts,
-            user,
-            text,
-            blocks,
-            ...(withMarks && metadata ? { metadata } : {}),
-          })),
-        };
-      }
-      case 'views.open':
-      case 'views.push':
-      case 'views.update': {
-        this.breaches.push(...viewBreaches(args['view'] as Json), ...liveIn(args['view'] as Json));
-        const users = [...this.users.values()];
-        if (method === 'views.update') {
-          const owner = users.find((one) => one.views.some(({ id }) => id === args['view_id']));
-          return owner
-            ? owner.replaceView(String(args['view_id']), args['hash'], args['view'] as Json)
-            : no('not_found');
-        }
-        const owner = users.find((one) => one.triggers.has(String(args['trigger_id'])));
-        if (!owner || this.triggersDie) return no('expired_trigger_id');
-        return owner.stackView(String(args['trigger_id']), method === 'views.push', args['view'] as Json);
-      }
-      default:
-        return no('unknown_method');
-    }
-  }
-}
-
-function postOf(ts: string, args: Json): StandingPost {
-  return {
-    ts,
-    user: bot,
-    text: typeof args['text'] === 'string' ? args['text'] : '',
-    blocks: (args['blocks'] as readonly Json[] | undefined) ?? [],
-    metadata: (args['metadata'] as Json | undefined) ?? null,
-  };
 }

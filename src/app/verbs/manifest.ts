@@ -10,17 +10,23 @@ const placeholder = 'https://your-server.example';
 /** Prints the manifest of the Slack app; the reason of each permission goes to standard error. */
 export const verb: Verb = {
   name: 'manifest',
-  usage: 'manifest [--socket]',
+  usage: 'manifest [--socket] [--many]',
   words:
     'prints the manifest of the Slack app, for a new app “from a manifest”, with the reason of each permission',
   async run(args, io) {
-    const { values } = parseArgs({ args: [...args], options: { socket: { type: 'boolean' } } });
+    const { values } = parseArgs({
+      args: [...args],
+      options: { socket: { type: 'boolean' }, many: { type: 'boolean' } },
+    });
     const config = configFor(io);
     const socket = values.socket ?? (config.slack?.appToken ?? null) !== null;
-    const base = socket ? null : (config.url ?? placeholder);
-    await io.out(`${JSON.stringify(manifestOf(slashCommands, base), null, 2)}\n`);
+    const many = values.many ?? (config.slack?.oauth ?? null) !== null;
+    const base = socket && !many ? null : (config.url ?? placeholder);
+    const manifest = manifestOf(slashCommands, { base, socket, many });
+    await io.out(`${JSON.stringify(manifest, null, 2)}\n`);
     const reasons = scopes.map(
-      ({ name, why, least }) => `  ${name.padEnd(18)}${least ? '' : '(may be left out) '}${why}`,
+      ({ name, why, without, least }) =>
+        `  ${name.padEnd(18)}${why}; ${least ? 'must be granted' : `may be left out: then ${without}`}`,
     );
     io.err(`Permissions\n${reasons.join('\n')}\n`);
     if (base === placeholder) {

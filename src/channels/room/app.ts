@@ -1,4 +1,4 @@
-import { Hono } from 'hono';
+import { Hono, type Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import type { FeedItem, House, Who } from '../../../shared/channel.js';
 import { Fault } from '../../../shared/fault.js';
@@ -16,6 +16,7 @@ import { openShow } from './show.js';
 import type { Streams } from './streams.js';
 import { openTickets } from './tickets.js';
 import { visitorFinder } from './visitor.js';
+import type { RoomWord } from './words.js';
 
 /** The most that one request may carry, in bytes. */
 export const bodyBytes = 300 * 1024;
@@ -37,6 +38,9 @@ export function buildApp(
   };
   const findVisitor = visitorFinder(house, jar, options, ended);
   const show = openShow({ house, options, newest }, assets, jar);
+  /** A page of trouble in the frame of whoever is there, so that a pupil finds "Tell a grown-up" on it too. */
+  const notice = async (c: Context, title: RoomWord, words: RoomWord, status: 403 | 404 | 413 | 422 | 500) =>
+    show.notice(c, await findVisitor(c).catch(() => null), title, words, status);
 
   app.use(async (c, next) => {
     for (const [name, value] of Object.entries(guardHeaders)) c.header(name, value);
@@ -47,11 +51,12 @@ export function buildApp(
       maxSize: bodyBytes,
       onError: (c) => {
         c.header('Connection', 'close');
-        return show.notice(c, null, 'too big title', 'too big', 413);
+        return notice(c, 'too big title', 'too big', 413);
       },
     }),
   );
-  for (const [path, guest] of Object.entries(options.guests ?? {})) app.post(path, (c) => guest(c.req.raw));
+  for (const [path, guest] of Object.entries(options.guests ?? {}))
+    app.on(['GET', 'POST'], path, (c) => guest(c.req.raw));
 
   app.use(async (c, next) => {
     const { method } = c.req;
@@ -61,7 +66,7 @@ export function buildApp(
     }
     const host = (options.trustProxy ? c.req.header('x-forwarded-host') : undefined) ?? c.req.header('host');
     if (method === 'POST' && !isFromOwnPage(c.req.raw.headers, host)) {
-      return show.notice(c, null, 'trouble title', 'page too old', 403);
+      return notice(c, 'trouble title', 'page too old', 403);
     }
     return next();
   });
@@ -83,13 +88,13 @@ export function buildApp(
   addActs(app, routes);
   addPages(app, routes);
 
-  app.notFound((c) => show.notice(c, null, 'not here title', 'not here', 404));
+  app.notFound((c) => notice(c, 'not here title', 'not here', 404));
   app.onError((why, c) => {
-    if (why instanceof Fault) return show.notice(c, null, 'trouble title', 'not text', 422);
+    if (why instanceof Fault) return notice(c, 'trouble title', 'not text', 422);
     // Names and places only: a message may hold what somebody wrote.
     const place = why.stack?.split('\n').find((line) => line.trim().startsWith('at ')) ?? '';
     options.log.error({ code: why.name, place: place.trim() }, 'a request failed');
-    return show.notice(c, null, 'trouble title', 'trouble', 500);
+    return notice(c, 'trouble title', 'trouble', 500);
   });
   return app;
 }

@@ -36,6 +36,6 @@ export interface RoomOptions {
   readonly idleMinutes?: number;
   /** Limits of live pages; `streamLimits` if left out. */
   readonly live?: StreamLimits;
-  /** Requests of other channels that arrive at the same port, by their exact path; they verify themselves. */
+  /** Requests of other channels that arrive at the same port, read or sent, by their exact path; they verify themselves. */
   readonly guests?: Readonly<Record<string, (request: Request) => Promise<Response>>>;
 }

@@ -9,6 +9,13 @@ export interface Mark {
 
 /** How far back is looked; what was cut off is among the newest. */
 const howMany = 100;
+/** Ours: how many pages of a thread are read; two thousand posts are more than a text ever gets. */
+const mostPages = 20;
+
+interface Past {
+  readonly ts?: string;
+  readonly metadata?: { readonly event_payload?: unknown };
+}
 
 export function markOf(
   nonce: string,
@@ -24,17 +31,53 @@ export type Found =
   | { readonly kind: 'closed'; readonly code: string }
   | { readonly kind: 'failed'; readonly why: unknown };
 
-/** Looks in a channel's history for the posts of one message. */
-export async function findParts(client: WebClient, room: string, nonce: string): Promise<Found> {
+/** Codes by which Slack says that a thread isn't there, or takes no more. */
+export const noThreadCodes: ReadonlySet<string> = new Set([
+  'thread_not_found',
+  'cannot_reply_to_message',
+  'restricted_action_thread_locked',
+]);
+
+/** The newest posts of a channel, and of a thread in it where one is named; a thread that is gone has none. */
+async function newest(client: WebClient, room: string, thread: string | null): Promise<readonly Past[]> {
+  const asked = { channel: room, limit: howMany, include_all_metadata: true } as const;
+  const { messages = [] } = await client.conversations.history(asked);
+  if (thread === null) return messages;
   try {
-    const { messages } = await client.conversations.history({
-      channel: room,
-      limit: howMany,
-      include_all_metadata: true,
-    });
+    return [...messages, ...(await newestOfThread(client, { ...asked, ts: thread }))];
+  } catch (why) {
+    const trouble = troubleOf(why, 0);
+    if (trouble.kind === 'refused' && noThreadCodes.has(trouble.code)) return messages;
+    throw why;
+  }
+}
+
+type Asked = Parameters<WebClient['conversations']['replies']>[0];
+
+/** A thread is given from its beginning, so that its last page is the newest. */
+async function newestOfThread(client: WebClient, asked: Asked): Promise<readonly Past[]> {
+  let all: readonly Past[] = [];
+  let cursor = '';
+  for (let page = 0; page < mostPages; page += 1) {
+    const answer = await client.conversations.replies(cursor === '' ? asked : { ...asked, cursor });
+    all = [...all, ...((answer.messages ?? []) as readonly Past[])].slice(-2 * howMany);
+    cursor = answer.response_metadata?.next_cursor ?? '';
+    if (cursor === '') break;
+  }
+  return all;
+}
+
+/** Looks in a channel's history, and in a thread of it, for the posts of one message. */
+export async function findParts(
+  client: WebClient,
+  room: string,
+  nonce: string,
+  thread: string | null = null,
+): Promise<Found> {
+  try {
     const parts = new Map<number, string>();
     let of = 0;
-    for (const { ts, metadata } of messages ?? []) {
+    for (const { ts, metadata } of await newest(client, room, thread)) {
       const payload = metadata?.event_payload as Partial<Mark['event_payload']> | undefined;
       if (payload?.nonce !== nonce || ts === undefined || typeof payload.part !== 'number') continue;
       parts.set(payload.part, ts);

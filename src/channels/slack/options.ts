@@ -2,6 +2,7 @@ import type { TypedCommand } from '../../../shared/channel.js';
 import { Fault } from '../../../shared/fault.js';
 import type { SlashCommand } from '../../../shared/slash-command.js';
 import type { Instant } from '../../../shared/time.js';
+import type { Vault } from './install/workspaces.js';
 
 /** What the channel writes to the log: ids, codes and counts only. */
 export interface SlackLog {
@@ -10,8 +11,22 @@ export interface SlackLog {
   error(about: Readonly<Record<string, unknown>>, words: string): void;
 }
 
+/** What it takes to be installed in many workspaces. */
+export interface SlackOauth {
+  readonly clientId: string;
+  readonly clientSecret: string;
+  readonly stateSecret: string;
+  /** The school's address, on which Slack sends browsers back; null where the app's page at Slack names the only one. */
+  readonly base: string | null;
+  /** Where the tokens of the workspaces are kept. */
+  readonly vault: Vault;
+}
+
 export interface SlackOptions {
-  readonly botToken: string;
+  /** The token for one workspace; null where each has its own. */
+  readonly botToken: string | null;
+  /** Null where there is one workspace. */
+  readonly oauth: SlackOauth | null;
   /** Verifies requests that arrive over HTTP; null where a socket is used alone. */
   readonly signingSecret: string | null;
   /** Opens a socket for updates; null where they arrive over HTTP. */
@@ -23,7 +38,12 @@ export interface SlackOptions {
   /** Reads a typed line into a command; throws `Fault` with what was expected. */
   readonly readCommand: (line: string) => TypedCommand;
   readonly now: () => Instant;
+  /** How many updates are worked on at the same time; `mostInFlight` if left out. */
+  readonly mostInFlight?: number;
 }
+
+/** How many updates are worked on at the same time; a class of thirty presses far less, and each takes memory. */
+export const mostInFlight = 200;
 
 /** Throws `Fault` where updates could arrive by no way. */
 export function checkOptions({ signingSecret, appToken }: SlackOptions): void {
@@ -31,7 +51,7 @@ export function checkOptions({ signingSecret, appToken }: SlackOptions): void {
   throw new Fault(
     'configuration',
     'Cannot open Slack, expected SLACK_SIGNING_SECRET (updates over HTTP) or SLACK_APP_TOKEN (over a socket), got neither',
-    'Copy one of them from the app’s page at Slack, or unset SLACK_BOT_TOKEN.',
+    'Copy one of them from the app’s page at Slack, or unset SLACK_BOT_TOKEN and SLACK_CLIENT_ID.',
   );
 }
 

@@ -26,6 +26,8 @@ const inert = { mrkdwn: false, link_names: false, unfurl_links: false, unfurl_me
 export interface Spot {
   readonly room: string;
   readonly nonce: string;
+  /** The post under which it stands; null for the channel itself. */
+  readonly thread: string | null;
 }
 
 function payloads(message: Message): readonly Payload[] {
@@ -39,7 +41,7 @@ function isGone(why: unknown): boolean {
 
 async function postOne(
   client: WebClient,
-  { room, nonce }: Spot,
+  { room, nonce, thread }: Spot,
   payload: Payload,
   part: number,
   of: number,
@@ -48,6 +50,7 @@ async function postOne(
     channel: room,
     ...payload,
     ...inert,
+    ...(thread === null ? {} : { thread_ts: thread }),
     metadata: markOf(nonce, part, of),
   });
   return ts ?? '';

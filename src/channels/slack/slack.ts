@@ -1,35 +1,18 @@
-import { App, type BlockAction, type ViewSubmitAction } from '@slack/bolt';
 import type { Channel, House } from '../../../shared/channel.js';
+import { checkSlack } from './check/check.js';
 import { openSending } from './deliver.js';
 import type { Desk } from './desk/desk.js';
-import { codeOf } from './desk/desk.js';
-import { onCommand } from './desk/on-command.js';
-import { onPress } from './desk/on-press.js';
-import { onSubmit } from './desk/on-submit.js';
-import { checkOptions, type SlackOptions } from './options.js';
+import { hear, type Ears } from './hear.js';
+import { openInFlight } from './in-flight.js';
+import { installGuests } from './install/install.js';
+import { openWorkspaces } from './install/workspaces.js';
+import { checkOptions, mostInFlight, type SlackOptions } from './options.js';
 import { guestReceiver, type GuestReceiver } from './receiver.js';
 import { slackPath } from './slack-path.js';
 import { openSocket, type Socket } from './socket.js';
 import { openVerifier } from './verify.js';
-import { clientOptions, openClient, quietLogger } from './web.js';
 
 type Handler = (request: Request) => Promise<Response>;
-
-function listen(app: App, desk: Desk): void {
-  app.command(/.*/u, onCommandOf(desk));
-  app.action<BlockAction>({ type: 'block_actions' }, async ({ body, action, ack, respond }) => {
-    // Picking in an open form is no press; what was picked comes with the form.
-    if (action.type !== 'button') return ack();
-    await onPress(desk, { body, action, ack, respond });
-  });
-  app.view<ViewSubmitAction>({ type: 'view_submission', callback_id: /.*/u }, async ({ body, view, ack }) => {
-    await onSubmit(desk, { body, view, ack });
-  });
-}
-
-function onCommandOf(desk: Desk): Parameters<App['command']>[1] {
-  return ({ command, ack, respond }) => onCommand(desk, { command, ack, respond });
-}
 
 /**
  * The practice on Slack: commands, buttons and forms come in, answers go back privately as their acknowledgement, and what
@@ -40,45 +23,42 @@ export function slackChannel(
   options: SlackOptions,
 ): Channel & { readonly guests?: Readonly<Record<string, Handler>> } {
   checkOptions(options);
-  const client = openClient(options);
-  const sending = openSending(client, options.log, options.now);
+  const { signingSecret, appToken, oauth, log, now } = options;
+  const workspaces = openWorkspaces(options);
+  const sending = openSending(workspaces, log, now);
   const receiver: GuestReceiver | null =
-    options.signingSecret === null
-      ? null
-      : guestReceiver(openVerifier(options.signingSecret, options.now), options.log);
-  const socket: Socket | null = options.appToken === null ? null : openSocket(options.appToken, options);
+    signingSecret === null ? null : guestReceiver(openVerifier(signingSecret, now), log);
+  const socket: Socket | null = appToken === null ? null : openSocket(appToken, options);
+  const events = receiver ? { [slackPath]: (request: Request) => receiver.handle(request) } : {};
+  const install = oauth === null ? {} : installGuests(oauth, options, workspaces);
 
-  const open = (through: GuestReceiver | Socket['receiver'], desk: Desk): void => {
-    const app = new App({
-      receiver: through,
-      authorize: () => Promise.resolve({ botToken: options.botToken }),
-      clientOptions: clientOptions(options),
-      logger: quietLogger(options.log),
-      convoStore: false,
-      ignoreSelf: false,
-    });
-    app.error((why) => {
-      options.log.error({ code: codeOf(why) }, 'an update of Slack failed');
-      // Rejecting leaves the update without an acknowledgement, so that Slack shows that nothing was done.
-      return Promise.reject(why);
-    });
-    listen(app, desk);
-  };
+  const earsOf = (house: House): Ears => ({
+    options,
+    workspaces,
+    bounded: openInFlight(options.mostInFlight ?? mostInFlight),
+    async deskOf(tenant): Promise<Desk> {
+      const token = await workspaces.tokenOf(tenant);
+      const client = await workspaces.clientOf(tenant);
+      if (token === null || client === null) throw new Error('no token for this workspace');
+      return { house, client, token, options };
+    },
+  });
 
   return {
     name: 'slack',
-    ...(receiver ? { guests: { [slackPath]: (request: Request) => receiver.handle(request) } } : {}),
+    ...(receiver || oauth ? { guests: { ...events, ...install } } : {}),
     start(house: House) {
-      const desk: Desk = { house, client, options };
-      if (receiver) open(receiver, desk);
+      const ears = earsOf(house);
+      if (receiver) hear(receiver, ears);
       if (socket) {
-        open(socket.receiver, desk);
+        hear(socket.receiver, ears);
         socket.start();
       }
       return Promise.resolve();
     },
     deliver: (delivery) => sending.deliver(delivery),
     stands: (delivery) => sending.stands(delivery),
+    check: (places, at) => checkSlack(options, workspaces, places, at),
     async stop() {
       await socket?.stop();
     },

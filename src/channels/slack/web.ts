@@ -34,9 +34,9 @@ export function clientOptions(options: SlackOptions): WebClientOptions {
   };
 }
 
-/** Opens the client of the bot. */
-export function openClient(options: SlackOptions): WebClient {
-  return new webApi.WebClient(options.botToken, clientOptions(options));
+/** Opens the client of the bot in a workspace. */
+export function openClient(token: string, options: SlackOptions): WebClient {
+  return new webApi.WebClient(token, clientOptions(options));
 }
 
 /** Why a call failed: Slack said no by a code, wants us to wait, or nobody knows whether it was done. */

@@ -64,6 +64,30 @@ const catalogue = {
   'stuck other': staff(
     'Cannot post this message in Slack, expected it to be taken, got “{code}”. Look at the channel’s settings; “turnstone doctor” helps.',
   ),
+  'stuck workspace': staff(
+    'Cannot post to Slack, expected this workspace to have the app installed; it was removed. Install it again at /slack/install of your server, then use /here.',
+  ),
+  'thread gone': staff(
+    'On Slack the talk about a text can’t go on under its first message (“{code}”), so it goes on in the channel itself. The next text begins anew.',
+  ),
+  busy: pupil('Many people are here just now. Please try again in a moment.'),
+  'install title': staff('Turnstone on Slack', 'ours'),
+  'install how': staff(
+    'Slack shows next what the app may do, and asks whether your workspace wants it. Everybody in it must be 16 or older.',
+  ),
+  'install go': staff('Go on to Slack'),
+  'install done': staff(
+    'Turnstone is in {name} now. Invite it into a channel (/invite @Turnstone), come in with /turnstone-join and your code, and type /here there.',
+  ),
+  'install refused': staff('Nothing was installed. You can begin again at any time.'),
+  'install stale': staff(
+    'This installation was not begun in this browser, took too long, or was done already. Please begin again.',
+  ),
+  'install failed': staff('Slack did not give a token, so nothing was installed. Please begin again.'),
+  'install not here': staff(
+    'Turnstone is installed in one workspace at a time, not in a whole organisation. Choose a workspace and begin again.',
+  ),
+  'install full': staff('Too many workspaces use this server already. Ask who runs it.'),
   'stuck unsure': staff(
     'Cannot tell whether a message arrived on Slack, expected to read the channel’s history, got “{code}”. Look whether it stands there before it is sent again.',
   ),

@@ -18,7 +18,9 @@ channelContract('Slack', async (house) => {
     async echo() {
       for (const user of ['UBOT', 'U9']) {
         const ts = slack.ts();
-        slack.room('C1').posts.push({ ts, user, text: '/held list', blocks: [], metadata: null });
+        slack
+          .room('C1')
+          .posts.push({ ts, user, text: '/held list', blocks: [], metadata: null, thread: null });
         const event = { type: 'message', channel: 'C1', user, text: '/held list', ts };
         await slack.update('events_api', {
           type: 'event_callback',

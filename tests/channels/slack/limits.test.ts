@@ -140,7 +140,11 @@ it('Words for pupils name no level and blame nobody, and every slot of a sentenc
 
 describe('The manifest', () => {
   it('has every slash command under a name that Slack leaves free, and every permission with its reason', () => {
-    const manifest = manifestOf(slashCommands, 'https://school.example/') as {
+    const manifest = manifestOf(slashCommands, {
+      base: 'https://school.example/',
+      socket: false,
+      many: false,
+    }) as {
       features: { slash_commands: { command: string; url: string }[] };
       oauth_config: { scopes: { bot: string[] } };
     };
@@ -153,10 +157,23 @@ describe('The manifest', () => {
       new Set(['https://school.example/slack/events']),
     );
     expect(manifest.oauth_config.scopes.bot).toEqual(scopes.map(({ name }) => name));
-    expect(scopes.every(({ why }) => why.length > 10)).toBe(true);
+    expect(scopes.every(({ why, without }) => why.length > 10 && without.length > 10)).toBe(true);
     expect(registeredName('held')).toBe('held');
   });
   it('names no address where a socket is used', () => {
-    expect(JSON.stringify(manifestOf(slashCommands, null))).not.toContain('url');
+    const socket = { base: null, socket: true, many: false };
+    expect(JSON.stringify(manifestOf(slashCommands, socket))).not.toContain('url');
+  });
+  it('names where browsers come back to and hears of workspaces that leave, where many install it', () => {
+    const manifest = manifestOf(slashCommands, {
+      base: 'https://school.example',
+      socket: true,
+      many: true,
+    });
+    expect(manifest).toMatchObject({
+      oauth_config: { redirect_urls: ['https://school.example/slack/oauth_redirect'] },
+      settings: { event_subscriptions: { bot_events: ['app_uninstalled', 'tokens_revoked'] } },
+    });
+    expect(JSON.stringify(manifest)).not.toContain('/slack/events');
   });
 });

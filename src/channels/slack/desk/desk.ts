@@ -9,7 +9,9 @@ import { look } from './look-message.js';
 /** What the handlers of updates work with. */
 export interface Desk {
   readonly house: House;
+  /** The workspace's own, and its token. */
   readonly client: WebClient;
+  readonly token: string;
   readonly options: SlackOptions;
 }
 

@@ -92,6 +92,13 @@ async function showView(desk: Desk, { body }: Pressed, view: ModalView): Promise
   return tried(desk, 'views.update', () => client.views.update({ view_id: from.id, hash: from.hash, view }));
 }
 
+/** Answers a press that comes while too many others are worked on: nothing is done, and it may be pressed again. */
+export async function onBusyPress(desk: Desk, pressed: Pressed): Promise<void> {
+  await pressed.ack();
+  if (pressed.body.view) await showView(desk, pressed, viewWords(say('busy')));
+  else await respondWith(desk, pressed.respond, privateWords(say('busy')), false);
+}
+
 /** Whether a private message was pressed, which a new one may replace; a message of the channel stays. */
 function wasPrivate({ body }: Pressed): boolean {
   return body.container['is_ephemeral'] === true;

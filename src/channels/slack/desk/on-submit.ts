@@ -5,6 +5,7 @@ import { Fault } from '../../../../shared/fault.js';
 import { unpackMemo, type ViewMemo } from '../press-code.js';
 import { say } from '../words.js';
 import { lineOf, viewOf, viewWords } from './answers.js';
+import { errors } from './errors.js';
 import { codeOf, slackerOf, tried, whoIs, withWayOn, type Desk, type Shown } from './desk.js';
 import { inTime } from './in-time.js';
 import { readFile } from './read-file.js';
@@ -29,7 +30,8 @@ function updateId({ view }: Submitted): string {
 async function fieldsOf(desk: Desk, { view }: Submitted): Promise<Readonly<Record<string, string>>> {
   const { fields, files } = readState(view.state.values);
   const read: Record<string, string> = {};
-  for (const [name, file] of Object.entries(files)) read[name] = await readFile(file, desk.options);
+  for (const [name, file] of Object.entries(files))
+    read[name] = await readFile(file, desk.token, desk.options);
   // A file counts before what is typed into a field of the same name.
   return { ...fields, ...read };
 }
@@ -72,12 +74,6 @@ function refusalOf(who: Who, text: string): Reply {
     done: false,
     messages: [{ audience: { to: 'person', person: who.person }, summary: text, blocks: [] }],
   };
-}
-
-/** An error that stands in the form, at its first field. */
-function errors(view: ViewOutput, text: string): ViewResponseAction {
-  const first = view.blocks.find(({ type }) => type === 'input')?.block_id ?? '';
-  return { response_action: 'errors', errors: { [first]: text } };
 }
 
 function answer(view: ViewOutput, shown: Shown): ViewResponseAction {

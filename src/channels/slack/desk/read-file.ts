@@ -14,14 +14,14 @@ function isSlacks(address: URL, options: SlackOptions): boolean {
 }
 
 /** Reads the text of a file that was chosen in a form; throws `Fault` with words for whoever chose it. */
-export async function readFile(file: SlackFile, options: SlackOptions): Promise<string> {
+export async function readFile(file: SlackFile, token: string, options: SlackOptions): Promise<string> {
   const fault = new Fault('bad passage', 'Cannot read the file, expected text', say('cannot read file'));
   const address = file.url_private_download ?? file.url_private ?? '';
   if (!URL.canParse(address) || !isSlacks(new URL(address), options)) throw fault;
   if ((file.size ?? 0) > most) throw fault;
   try {
     const response = await fetch(address, {
-      headers: { authorization: `Bearer ${options.botToken}` },
+      headers: { authorization: `Bearer ${token}` },
       redirect: 'error',
       signal: AbortSignal.timeout(patience),
     });

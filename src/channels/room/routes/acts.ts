@@ -84,7 +84,8 @@ export function addActs(app: Hono, tools: RouteTools): void {
 
   app.post('/move/:name', async (c) => {
     const name = c.req.param('name');
-    if (!isMoveName(name)) return show.notice(c, null, 'not here title', 'not here', 404);
+    if (!isMoveName(name))
+      return show.notice(c, await tools.findVisitor(c), 'not here title', 'not here', 404);
     const shape = moveShapes[name];
     return act(
       c,
@@ -108,7 +109,8 @@ export function addActs(app: Hono, tools: RouteTools): void {
 
   app.post('/look/:name', async (c) => {
     const name = c.req.param('name');
-    if (!isLookName(name)) return show.notice(c, null, 'not here title', 'not here', 404);
+    if (!isLookName(name))
+      return show.notice(c, await tools.findVisitor(c), 'not here title', 'not here', 404);
     return act(
       c,
       ({ fields }) => ({ kind: 'look', name, fields }),

@@ -24,13 +24,13 @@ function contextAt(visitor: Visitor, back: string): RenderContext {
   return openContext('key', { token: visitor.token, back, kept: null, scribe: false, headings: 2 });
 }
 
-function picked(form: PostedForm): string | 'incomplete' {
+function picked(form: PostedForm): string | null {
   const names = pictureFields.map((field) => form.fields[field] ?? '');
-  return names.includes('') ? 'incomplete' : names.join(' ');
+  return names.includes('') ? null : names.join(' ');
 }
 
-/** What a form of the door answers to what was asked: nothing where nothing was. */
-export function secondOf(form: PostedForm): string | 'incomplete' | undefined {
+/** What a form of the door answers to what was asked: undefined where nothing was, null where a picture is missing. */
+export function secondOf(form: PostedForm): string | null | undefined {
   if (form.fields['asked'] === 'pictures') return picked(form);
   return form.fields['asked'] === 'passphrase' ? (form.fields['passphrase'] ?? '') : undefined;
 }
@@ -120,8 +120,8 @@ export function addSecondKey(app: Hono, tools: RouteTools): void {
       return show.notice(c, visitor, 'trouble title', 'page too old', 403);
     if (visitor.profile.role !== 'pupil') return show.notice(c, visitor, 'not yours title', 'not yours', 403);
     const names = picked(form);
-    const reply = await house.choosePictures(visitor.profile, names === 'incomplete' ? '' : names);
-    if (!reply.done) return show.notice(c, visitor, 'door shut', 'pictures three', 422);
+    const reply = names === null ? null : await house.choosePictures(visitor.profile, names);
+    if (!reply?.done) return show.notice(c, visitor, 'door shut', 'pictures three', 422);
     return c.redirect(`/pictures?said=${tickets.keep(visitor.cookie.id, reply)}`, 303);
   });
 }

@@ -44,10 +44,10 @@ export function addSignIn(app: Hono, tools: RouteTools): void {
     if (code.trim() === '') return again([say('fill in code')], 422);
     const from = guesserFrom(c, options);
     const second = secondOf(form);
-    const opened = await house.signIn(code.slice(0, 200), from, second === 'incomplete' ? undefined : second);
+    const opened = await house.signIn(code.slice(0, 200), from, second ?? undefined);
     if ('refused' in opened) return again([opened.refused], 422);
     if ('asks' in opened) {
-      const asked = second === 'incomplete' ? { ...opened, why: say('pictures three') } : opened;
+      const asked = second === null ? { ...opened, why: say('pictures three') } : opened;
       return askForMore(c, tools, { visitor, asked, code, own: form.fields['own'] === 'yes' });
     }
     // Whatever session was there before ends: a session's id is never carried over a sign-in.

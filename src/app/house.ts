@@ -24,6 +24,7 @@ import { openComingIn } from './coming-in.js';
 import { openDoors, type Doors } from './doors.js';
 import { handle, isPupil, note, refusalReply, tellBeside, type Done, type HandleTools } from './handle.js';
 import type { Log } from './log.js';
+import { mendPlaces } from './mend-places.js';
 import { openSecondKeys, type SecondKeys } from './second-keys.js';
 import { openSlips } from './slips.js';
 import { fieldsOf, findAction, suggestionsFor } from './typed-command.js';
@@ -240,11 +241,9 @@ export function openHouse(deps: HouseDeps): OpenHouse {
         );
       }
       await store.bindPlace(who.classId, { channel, tenant, room }, bound);
-      // Whoever ties a place anew has mended what was in the way: what is stuck there is tried again.
-      for (const { key, place } of await store.stuck(who.classId)) {
-        if (place.channel === channel && place.tenant === tenant && place.room === room)
-          await store.outboxAgain(key);
-      }
+      await mendPlaces(store, who.classId, { channel, tenant, room }, bound, (telling) =>
+        tellBeside(tools, who.classId, telling, clock.now()),
+      );
       return { done: true, messages: [note(who.person, feedWords.done.words)] };
     },
     async passTime(classId) {

@@ -6,7 +6,7 @@ import type { Clock } from '../../shared/time.js';
 import type { OutboxRow, Store } from '../store/store.js';
 import type { OpenHouse } from './house.js';
 import type { Log } from './log.js';
-import { tellMended, tellStuck } from './tell-stuck.js';
+import { tellStuck } from './tell-stuck.js';
 
 /**
  * The outbox on its way to a platform: one message in flight a place, marked before it is sent.
@@ -14,7 +14,7 @@ import { tellMended, tellStuck } from './tell-stuck.js';
  * A message whose sending was cut off by a crash is sent again with the same nonce within two minutes, since the platform
  * drops repeats that long. After that the platform is asked once whether it stands there; where its history can't be read
  * the place stops and staff are asked, rather than that something is said twice. A place that stops is told to staff in every
- * place that works, once, and taken back when it speaks again.
+ * place that works, once, and taken back when it is tied again.
  */
 export interface SenderDeps {
   readonly store: Store;
@@ -39,7 +39,6 @@ export function startSender(deps: SenderDeps): { idle(): Promise<void>; stop(): 
   const { store, channel, clock, log } = deps;
   const busy = new Map<string, Promise<void>>();
   const notBefore = new Map<string, number>();
-  const silent = new Set<string>();
   let stopped = false;
   let timer: NodeJS.Timeout | null = null;
 
@@ -61,18 +60,11 @@ export function startSender(deps: SenderDeps): { idle(): Promise<void>; stop(): 
   };
 
   const settle = async (row: OutboxRow, outcome: Delivered, place: string): Promise<void> => {
-    if ('sent' in outcome) {
-      await store.outboxSent(row.key, outcome.sent);
-      if (silent.delete(place)) await deps.house.tellBeside(row.classId, tellMended(row.place));
-      return;
-    }
+    if ('sent' in outcome) return store.outboxSent(row.key, outcome.sent);
     if ('stuck' in outcome) {
       log.warn({ key: row.key, channel: channel.name }, 'a message is stuck; a person must act');
       await store.outboxStuck(row.key, outcome.stuck);
-      // Told again only where it had spoken in between, or after a restart.
-      if (!silent.has(place)) await deps.house.tellBeside(row.classId, tellStuck(row.place, outcome.stuck));
-      silent.add(place);
-      return;
+      return deps.house.tellBeside(row.classId, tellStuck(row.place, outcome.stuck));
     }
     notBefore.set(place, outcome.again);
     return store.outboxAgain(row.key);

@@ -37,7 +37,7 @@ export function tellStuck(place: Place, why: string): Telling {
   return { do: 'say', key: keyOf(place), message };
 }
 
-/** Takes that back once the place speaks again. */
+/** Takes that back once the place is tied again, or another takes its part. */
 export function tellMended(place: Place): Telling {
   return { do: 'withdraw', key: keyOf(place), audience: staff };
 }

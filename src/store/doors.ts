@@ -39,6 +39,33 @@ export async function bindPlace(
     .execute();
 }
 
+/** Lets one place of a class take another's part: what waits or is stuck there goes on here in order, and the other is bound no more. */
+export async function movePlace(
+  db: Kysely<Tables>,
+  classId: ClassId,
+  from: Place,
+  { channel, tenant, room }: Place,
+): Promise<void> {
+  await db.transaction().execute(async (tx) => {
+    await tx
+      .updateTable('outbox')
+      .set({ channel, tenant, room, state: 'waiting', sending_at: null, why: null })
+      .where('class_id', '=', classId)
+      .where('channel', '=', from.channel)
+      .where('tenant', '=', from.tenant)
+      .where('room', '=', from.room)
+      .where('state', 'in', ['waiting', 'stuck'])
+      .execute();
+    await tx
+      .deleteFrom('place')
+      .where('class_id', '=', classId)
+      .where('channel', '=', from.channel)
+      .where('tenant', '=', from.tenant)
+      .where('room', '=', from.room)
+      .execute();
+  });
+}
+
 /** Who somebody of a platform is with us. */
 export async function readIdentity(
   db: Kysely<Tables>,

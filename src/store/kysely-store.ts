@@ -59,6 +59,7 @@ function storeOver(db: Kysely<Tables>, disk: Disk, now: () => Instant, list: Era
 
     places: (classId) => doors.readPlaces(db, classId),
     bindPlace: (classId, place, audience) => doors.bindPlace(db, classId, place, audience),
+    movePlace: (classId, from, to) => doors.movePlace(db, classId, from, to),
     identity: (channel, tenant, user) => doors.readIdentity(db, channel, tenant, user),
     bindIdentity: (identity) => doors.bindIdentity(db, identity),
     saveSlip: (hash, slip) => doors.saveSlip(db, hash, slip),

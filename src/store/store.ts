@@ -163,6 +163,8 @@ export interface Store {
 
   places(classId: ClassId): Promise<readonly { readonly place: Place; readonly audience: Audience }[]>;
   bindPlace(classId: ClassId, place: Place, audience: Audience): Promise<void>;
+  /** Lets one place take another's part: what waits or is stuck at `from` goes to `to` in order, and `from` is bound no more. */
+  movePlace(classId: ClassId, from: Place, to: Place): Promise<void>;
   identity(channel: Identity['channel'], tenant: string, user: string): Promise<Identity | null>;
   bindIdentity(identity: Identity): Promise<void>;
 

@@ -295,6 +295,25 @@ export function storeContract(name: string, open: () => Promise<Store>): void {
       expect(await store.outbox('slack', 1)).toHaveLength(1);
     });
 
+    it('lets one place take the part of another: what waited and was stuck there goes on in order', async () => {
+      const other = { ...slack, room: 'C2' };
+      await say(0, 'a', channel);
+      await say(1, 'b', channel);
+      const key = (await next(slack))?.key ?? '';
+      await store.outboxSending(key, 7);
+      await store.outboxStuck(key, 'the channel was deleted');
+      await store.bindPlace(oak, other, channel);
+      await store.movePlace(oak, slack, other);
+      expect(await store.stuck(oak)).toEqual([]);
+      expect((await store.places(oak)).map(({ place }) => place)).not.toContainEqual(slack);
+      for (const expected of ['a', 'b']) {
+        const row = await next(slack);
+        expect(row).toMatchObject({ place: other, telling: { key: expected }, sendingAt: null });
+        await store.outboxSent(row?.key ?? '', expected);
+      }
+      expect(await next(slack)).toBeUndefined();
+    });
+
     it('refuses to mark a message that there is not', async () => {
       await expect(store.outboxSent('oak/9/9', null)).rejects.toMatchObject({ code: 'not found' });
     });

@@ -91,14 +91,17 @@ function replyOf(by: Actor, outcome: Done): Reply {
   return { done: true, messages };
 }
 
-/** What an update was answered with when it came the first time, null where it is new. */
+/** What an update was answered with when it came the first time, null where it is new. A refusal whose words have gone since still says what to do. */
 async function answeredBefore(
   store: Store,
-  classId: ClassId,
+  { classId, by }: Act,
   updateId: string | null,
 ): Promise<Reply | null> {
-  const before = updateId === null ? null : await store.reply(classId, updateId);
-  return before === null ? null : (JSON.parse(before) as Reply);
+  const stored = updateId === null ? null : await store.reply(classId, updateId);
+  if (stored === null) return null;
+  const before = JSON.parse(stored) as Reply;
+  if (before.done || before.messages.length > 0) return before;
+  return refusalReply(by, 'Cannot do this again, expected something new', 'Go back to your page.', true);
 }
 
 /**
@@ -114,7 +117,7 @@ export async function handle(tools: HandleTools, act: Act, updateId: string | nu
       const decision = decide(state, act, { judges: tools.judges, calendar: tools.calendar });
       if ('refusal' in decision) {
         // What was done the first time may well be refused the second.
-        const before = await answeredBefore(store, act.classId, updateId);
+        const before = await answeredBefore(store, act, updateId);
         if (before !== null) return before;
         const { message, remedy } = decision.refusal;
         const reply = refusalReply(act.by, message, remedy, isPupil(state, act.by));
@@ -134,7 +137,7 @@ export async function handle(tools: HandleTools, act: Act, updateId: string | nu
         evidence: outcome.evidence,
         dueAt: due(outcome.state),
       });
-      if ('duplicate' in written) return (await answeredBefore(store, act.classId, updateId)) ?? reply;
+      if ('duplicate' in written) return (await answeredBefore(store, act, updateId)) ?? reply;
       if ('conflict' in written) {
         classes.drop(act.classId);
         continue;

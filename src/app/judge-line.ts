@@ -65,8 +65,10 @@ function readLine(value: unknown): Line | string {
   const read = shapes[kind as Kind].safeParse(value);
   if (read.success) return present<Line>(read.data);
   const issue = read.error.issues[0];
-  const at = issue?.path.join('.') ?? '';
-  return `Cannot judge this line, ${at === '' ? 'wrong shape' : `wrong ${at}`}: ${issue?.message ?? 'unknown'}`;
+  const at = issue?.path.join('.') || 'the line';
+  const [, expected = 'something else', got = 'this'] =
+    /expected (.+), received (.+)$/u.exec(issue?.message ?? '') ?? [];
+  return `Cannot judge this line, expected ${at} to be ${expected}, got ${got}`;
 }
 
 function reasonsOf(reasons: readonly Reason[], input: JudgeInput): readonly object[] {

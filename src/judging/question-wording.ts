@@ -83,7 +83,7 @@ export function readWording(question: Analysis, segment: Analysis, tools: Judgin
 
 function meantBy(token: Token, segment: Analysis, tools: JudgingTools): MeantWord {
   const { lower, stem, content } = token;
-  const small = smallWords[lower];
+  const small = Object.hasOwn(smallWords, lower) ? smallWords[lower] : undefined;
   if (small !== undefined && small !== lower)
     return { token, lower: small, stem: rootOf(small, tools.lexicon), content: false };
   if (segment.stems.has(stem) || tools.lexicon.knows(lower) || token.name || !/\p{L}/u.test(lower))

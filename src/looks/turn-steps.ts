@@ -2,6 +2,7 @@ import type { Block, Choice } from '../../shared/messages.js';
 import { outcomes, responses } from '../../shared/moves.js';
 import { wordsOf } from '../../shared/said.js';
 import { relationships } from '../../shared/strategies.js';
+import { under } from '../practice/lookup.js';
 import type { Post } from '../practice/state.js';
 import type { Step } from '../practice/turn.js';
 import { nameOf, say, type Asked } from './asked.js';
@@ -113,7 +114,7 @@ function sayWhere(asked: Asked, post: Post, main: boolean): readonly Block[] {
 }
 
 function reviewWord(asked: Asked, word: string, main: boolean): readonly Block[] {
-  const meaning = asked.state.meanings[word];
+  const meaning = under(asked.state.meanings, word);
   const words = meaning === undefined ? null : wordsOf(meaning);
   return [
     heading(say(asked, 'review word')),

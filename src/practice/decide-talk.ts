@@ -6,7 +6,7 @@ import { actorOf, add, groupAt, refuse, timeOf, type Deciding } from './deciding
 import { ownPost } from './drafts.js';
 import { hasRead } from './has-read.js';
 import { dayOf } from './hours.js';
-import { isSent, isShown, isStaff, postsOn, runningOf } from './lookup.js';
+import { isSent, isShown, isStaff, postsOn, runningOf, under } from './lookup.js';
 import type { Post } from './state.js';
 import { wakeUp } from './wake-up.js';
 
@@ -187,14 +187,14 @@ function askHelp(d: Deciding, move: MoveOf<'ask-help'>): void {
 function reviewWord(d: Deciding, move: MoveOf<'review-word'>): void {
   const person = actorOf(d).id;
   const word = move.word.toLowerCase();
-  if (d.state.reviews[person]?.[word] === undefined) {
+  if (under(d.state.reviews[person], word) === undefined) {
     refuse(
       'not found',
       'Cannot take that word, expected one of your words, got another',
       'Pick a word of the list.',
     );
   }
-  const before = d.state.reviewSteps[person]?.[word] ?? 0;
+  const before = under(d.state.reviewSteps[person], word) ?? 0;
   const step = move.known ? before + 1 : 0;
   const days = reviewDays[Math.max(0, Math.min(step, reviewDays.length) - 1)] ?? reviewDays[0];
   const nextAt = d.act.at + days * dayLength;

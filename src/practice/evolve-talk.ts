@@ -2,7 +2,7 @@ import type { EventOf } from '../../shared/events.js';
 import type { GroupId, PersonId } from '../../shared/ids.js';
 import type { Instant } from '../../shared/time.js';
 import { withItem, withPerson, withPost, withPractice, withSegment } from './changing.js';
-import { pupilsOf } from './lookup.js';
+import { pupilsOf, under } from './lookup.js';
 import type { ClassState } from './state.js';
 
 type TalkChange = EventOf<
@@ -76,7 +76,7 @@ function confirmMeaning(state: ClassState, event: EventOf<'meaning-confirmed'>):
   const kept = { ...state, meanings: { ...state.meanings, [word]: event.meaning } };
   if (!post) return kept;
   return pupilsOf(state, post.group)
-    .filter(({ id }) => state.reviews[id]?.[word] === undefined)
+    .filter(({ id }) => under(state.reviews[id], word) === undefined)
     .reduce((after, { id }) => withReview(after, id, word, event.reviewAt, 0), kept);
 }
 

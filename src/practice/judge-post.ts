@@ -4,7 +4,7 @@ import { wordsOf } from '../../shared/said.js';
 import type { Doing } from '../../shared/strategies.js';
 import type { Range } from '../../shared/text.js';
 import type { Deciding } from './deciding.js';
-import { isSent, postsOn, segmentText } from './lookup.js';
+import { isSent, postsOn, segmentText, under } from './lookup.js';
 import type { Post } from './state.js';
 
 /** What of a draft a judge looks at. */
@@ -79,7 +79,7 @@ function clarifyInput(d: Deciding, draft: Judged, segment: string): JudgeInput {
   const { place } = draft;
   const word = draft.word ?? (place === null ? '' : segment.slice(place.start, place.end));
   const offset = draft.offset ?? (draft.word === null ? (place?.start ?? null) : null);
-  const meaning = d.state.meanings[word.toLowerCase()];
+  const meaning = under(d.state.meanings, word.toLowerCase());
   const known = meaning === undefined ? null : wordsOf(meaning);
   return {
     kind: 'clarify',

@@ -21,6 +21,11 @@ export function runningOf(practice: Practice): Running | null {
   }
 }
 
+/** What a table by words has for a word; a word that names what every object has ("constructor") is found only where it was put. */
+export function under<T>(table: Readonly<Record<string, T>> | undefined, word: string): T | undefined {
+  return table !== undefined && Object.hasOwn(table, word) ? table[word] : undefined;
+}
+
 /** Pupils of a group who are still in the class, in the order in which they came. */
 export function pupilsOf(state: ClassState, group: GroupId): readonly Person[] {
   return Object.values(state.people).filter(

@@ -4,7 +4,7 @@ import type { PersonId } from '../../shared/ids.js';
 import type { Block } from '../../shared/messages.js';
 import { wordsOf } from '../../shared/said.js';
 import type { Telling } from '../../shared/tellings.js';
-import { isStaff, registerOf, runningOf, segmentText } from './lookup.js';
+import { isStaff, registerOf, runningOf, segmentText, under } from './lookup.js';
 import type { ClassState } from './state.js';
 import { choice, choices, look, move, nameOf, prose, say, speakTo, toPerson, type Wording } from './told.js';
 
@@ -120,7 +120,7 @@ function tellHelp(state: ClassState, event: EventOf<'help-given'>): readonly Tel
 
 function reviewed(state: ClassState, event: EventOf<'word-reviewed'>): Telling {
   const speak = speakTo(state, event.person);
-  const meaning = state.meanings[event.word.toLowerCase()];
+  const meaning = under(state.meanings, event.word.toLowerCase());
   const words = meaning === undefined ? null : wordsOf(meaning);
   const told = event.known || words === null ? [] : [prose(speak('it means', { meaning: words }))];
   return toOne(state, event.person, event.known ? 'word known' : 'word again', told);

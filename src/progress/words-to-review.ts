@@ -61,6 +61,6 @@ export function stumbledWords(
 }
 
 function confirmedMeaning(state: ClassState, word: string): string | null {
-  const meaning = state.meanings[word];
+  const meaning = Object.hasOwn(state.meanings, word) ? state.meanings[word] : undefined;
   return meaning === undefined ? null : wordsOf(meaning);
 }

@@ -100,7 +100,9 @@ export function plainCharacters(raw: string): string {
     .replace(/[\u00ad\u200b-\u200f\u2060\ufeff\u202a-\u202e\u2066-\u2069]/g, '')
     .replace(/\t/g, '    ')
     .replace(/[\u00a0\u2000-\u200a\u202f\u3000]/g, ' ')
-    .replace(/&(\w+);/g, (whole, name: string) => entities[name] ?? whole)
+    .replace(/&(\w+);/g, (whole, name: string) =>
+      Object.hasOwn(entities, name) ? (entities[name] ?? whole) : whole,
+    )
     .normalize('NFC');
 }
 

@@ -6,6 +6,7 @@ import type { Clock } from '../../shared/time.js';
 import type { OutboxRow, Store } from '../store/store.js';
 import type { OpenHouse } from './house.js';
 import type { Log } from './log.js';
+import { tellOnce } from './tell-once.js';
 import { tellStuck } from './tell-stuck.js';
 
 /**
@@ -60,7 +61,11 @@ export function startSender(deps: SenderDeps): { idle(): Promise<void>; stop(): 
   };
 
   const settle = async (row: OutboxRow, outcome: Delivered, place: string): Promise<void> => {
-    if ('sent' in outcome) return store.outboxSent(row.key, outcome.sent);
+    if ('sent' in outcome) {
+      await store.outboxSent(row.key, outcome.sent);
+      if (outcome.tell !== undefined) await tellOnce(store, deps.house, row, outcome.tell);
+      return;
+    }
     if ('stuck' in outcome) {
       log.warn({ key: row.key, channel: channel.name }, 'a message is stuck; a person must act');
       await store.outboxStuck(row.key, outcome.stuck);

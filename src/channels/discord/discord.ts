@@ -1,12 +1,13 @@
 import { Routes, type APIInteraction } from 'discord.js';
 import type { Channel, House } from '../../../shared/channel.js';
-import { answer } from './answer/answer.js';
+import { answer, busy } from './answer/answer.js';
 import { openDesk, type Answer, type Desk } from './answer/desk.js';
 import { respond, type FirstAnswer, type WayOut } from './answer/respond.js';
 import { checkDiscord } from './check/check.js';
 import { everyoneWrites } from './connect/everyone-writes.js';
 import { openGateway, type Gateway } from './connect/gateway.js';
 import { restForAnswers, restForMessages } from './connect/rest.js';
+import { mostInFlight, openInFlight } from './in-flight.js';
 import { interactionsPath } from './interactions-path.js';
 import { deferAfter } from './limits.js';
 import { openMemory } from './memory.js';
@@ -41,16 +42,24 @@ export function discordChannel(
   let timer: NodeJS.Timeout | null = null;
   let stopped = false;
 
-  const answerOnce = (
-    at: Desk,
-    asked: Asked,
-  ): { readonly answering: Promise<Answer>; readonly again: boolean } => {
-    const before = seen.find(asked.id);
-    if (before !== undefined) return { answering: before, again: true };
-    const answering = answer(at, asked);
+  const answerOnce = (at: Desk, asked: Asked): Promise<Answer> => {
+    const answering = seen.find(asked.id) ?? answer(at, asked);
     seen.keep(asked.id, answering);
-    return { answering, again: false };
+    return answering;
   };
+  const most = options.mostInFlight ?? mostInFlight;
+  const bounded = openInFlight(most);
+  const boundedBusy = openInFlight(most);
+  /** Past twice the bound nothing is said any more; Discord itself then says that there was no answer. */
+  const respondBounded = (at: Desk, asked: Asked, way: WayOut): Promise<void> =>
+    bounded(
+      () => respond(answerOnce(at, asked), way, deferral(asked)),
+      () =>
+        boundedBusy(
+          () => respond(Promise.resolve(busy(asked)), way, null),
+          () => Promise.resolve(),
+        ),
+    );
   const deferral = ({ kind }: Asked): number | null =>
     kind === 'suggest' || kind === 'ping' ? null : deferAfter;
 
@@ -84,10 +93,9 @@ export function discordChannel(
   const overGateway = async (raw: APIInteraction): Promise<void> => {
     if (desk === null) return;
     const asked = readInteraction(raw);
-    const { answering, again } = answerOnce(desk, asked);
-    if (again) return;
+    if (seen.find(asked.id) !== undefined) return;
     const way: WayOut = { first: (body) => callBack(asked, body), edit: (payload) => edit(asked, payload) };
-    await respond(answering, way, deferral(asked));
+    await respondBounded(desk, asked, way);
   };
 
   const overHttp = (at: Desk, raw: APIInteraction): Promise<FirstAnswer> =>
@@ -100,7 +108,7 @@ export function discordChannel(
         },
         edit: (payload) => edit(asked, payload),
       };
-      respond(answerOnce(at, asked).answering, way, deferral(asked)).catch(fail);
+      respondBounded(at, asked, way).then(() => fail(new Error('too many at once')), fail);
     });
 
   const register = async (server: string): Promise<void> => {

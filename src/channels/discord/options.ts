@@ -20,6 +20,8 @@ export interface DiscordOptions {
   readonly slashCommands: readonly SlashCommand[];
   /** How long a request to Discord may take, in milliseconds; ten seconds if left out. */
   readonly patience?: number;
+  /** How many interactions are answered at the same time; `mostInFlight` if left out. */
+  readonly mostInFlight?: number;
   /** What slash commands are called in other languages: locale to name, by command or "command action". */
   readonly localNames?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }

@@ -36,6 +36,7 @@ export const discordWords = {
 
   // When something is in the way.
   trouble: 'That did not work, and nothing was kept. Try again in a minute.',
+  busy: 'Many people are here just now. Try again in a moment.',
   'you wrote': 'You wrote:',
   'too old': 'This button is too old. Open “For you” and go on from there.',
   'page gone': 'That part has gone. Ask for it again.',

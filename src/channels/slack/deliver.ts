@@ -89,14 +89,15 @@ export function openSending(
     const { nonce, tenant, room } = delivery;
     const before = memory.idOf(nonce);
     if (before !== undefined) return { sent: before };
+    if (delivery.again) memory.doubt(nonce);
     const place = `${tenant}/${room}`;
     const spot = spotOf(delivery);
     let there: ReadonlyMap<number, string> = new Map();
-    if (delivery.again || memory.mayStand(nonce, place)) {
+    if (memory.mayStand(nonce, place)) {
       const found = await findParts(client, room, nonce, spot.thread);
       if (found.kind === 'found') there = found.parts;
       else if (found.kind === 'failed') return failed(nonce, found.why);
-      else if (delivery.again || memory.isDoubtful(nonce))
+      else if (memory.isDoubtful(nonce))
         return { stuck: say('stuck unsure', { code: found.code }) };
     }
     try {

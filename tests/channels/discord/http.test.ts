@@ -4,6 +4,8 @@ import { openDiscord, type OpenDiscord } from '../../support/discord-open.js';
 import { discordPerson, until } from '../../support/discord-person.js';
 import { openDiscordStandIn, server, type DiscordStandIn } from '../../support/discord-stand-in.js';
 import { openFakeHouse } from '../../support/fake-house.js';
+import type { DiscordOptions } from '../../../src/channels/discord/options.js';
+import type { AnyPayload } from '../../support/discord-limits.js';
 import { seenText } from '../../support/discord-payloads.js';
 import { slips } from '../../support/fake-class.js';
 import type { House } from '../../../shared/channel.js';
@@ -13,8 +15,7 @@ let open: OpenDiscord;
 let looks = 0;
 let wait = 0;
 
-beforeEach(async () => {
-  standIn = await openDiscordStandIn();
+const begin = async (more: Partial<DiscordOptions> = {}): Promise<void> => {
   const house = openFakeHouse();
   looks = wait = 0;
   const known: House = {
@@ -26,7 +27,11 @@ beforeEach(async () => {
       return house.look(who, look, fields);
     },
   };
-  open = await openDiscord(known, { publicKey: standIn.publicKey }, standIn);
+  open = await openDiscord(known, { publicKey: standIn.publicKey, ...more }, standIn);
+};
+beforeEach(async () => {
+  standIn = await openDiscordStandIn();
+  await begin();
 });
 afterEach(async () => {
   await open.stop();
@@ -81,6 +86,21 @@ describe('interactions over HTTP', () => {
     expect(first.data.flags & 64).toBe(64);
     expect(await two.json()).toEqual(first);
     expect(looks).toBe(1);
+  });
+
+  it('says "in a moment" to who comes while as many as may be are answered, and does nothing for them', async () => {
+    await open.stop();
+    await begin({ mostInFlight: 2 });
+    wait = 300;
+    const all = Array.from({ length: 4 }, () => postSigned(pressTurn().raw));
+    const answers = (await Promise.all(all.map(async (one) => (await one).json()))) as { data: AnyPayload }[];
+    const busy = answers.filter(({ data }) => seenText(data).includes('Try again in a moment'));
+    expect(busy).toHaveLength(2);
+    expect(busy.every(({ data }) => ((data.flags ?? 0) & 64) !== 0)).toBe(true);
+    expect(looks).toBe(2);
+    wait = 0;
+    const later = (await (await postSigned(pressTurn().raw)).json()) as { data: AnyPayload };
+    expect(seenText(later.data)).not.toContain('Try again in a moment');
   });
 
   it('defers what takes its time and edits the original', async () => {

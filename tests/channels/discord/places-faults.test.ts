@@ -137,6 +137,56 @@ describe('a place on Discord', () => {
     expect(blind.text).toContain('I may not write here yet');
   });
 
+  it('keeps the talk about a text in a thread, where pupils press and staff withdraw as ever', async () => {
+    await fixturePassage(school);
+    await school.pass(60_000);
+    for (const name of ['Wren', 'Finch', 'Pipit'] as const) {
+      const page = await school.as(name).press('l|turn');
+      await school.as(name).pressLabel(page, /not sure/iu);
+    }
+    await school.pass(60_000);
+    await school.sent();
+    const [thread] = school.standIn.rooms.threads(talkRoom);
+    expect(thread?.name).toBe('Limpets');
+    expect(school.standIn.rooms.only(talkRoom).map(seenText)).toEqual([
+      expect.stringContaining('A new text: Limpets'),
+    ]);
+    expect(
+      school.standIn.rooms
+        .only(thread?.id ?? '')
+        .map(seenText)
+        .join(),
+    ).toContain('Limpets, part 1');
+    // After a restart it is known by the first message.
+    await school.restart();
+    await school.house.act({
+      classId: school.classId,
+      by: school.people.Plover,
+      at: school.house.now(),
+      move: { type: 'pause-practice', group: school.group },
+    });
+    await school.sent();
+    expect(school.standIn.rooms.threads(talkRoom)).toHaveLength(1);
+    expect(school.standIn.rooms.only(talkRoom)).toHaveLength(1);
+  });
+
+  it('tells staff once, where they read, that no thread can be opened', async () => {
+    school.standIn.forbid(talkRoom, 'threads', true);
+    await fixturePassage(school);
+    for (let hours = 0; hours < 30; hours += 1) await school.pass(3_600_000);
+    await school.restart();
+    await school.house.act({
+      classId: school.classId,
+      by: school.people.Plover,
+      at: school.house.now(),
+      move: { type: 'pause-practice', group: school.group },
+    });
+    await school.sent();
+    expect(school.standIn.rooms.only(talkRoom).length).toBeGreaterThan(1);
+    const told = school.standIn.room(staffRoom).map(seenText);
+    expect(told.filter((text) => text.includes('“Create Public Threads”'))).toHaveLength(1);
+  });
+
   it('is tied by staff only', async () => {
     const before = await school.store.places(school.classId);
     const refused = await school.as('Wren', '103').command('here', 'staff');

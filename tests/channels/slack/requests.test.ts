@@ -3,8 +3,62 @@ import { createHmac } from 'node:crypto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { guestReceiver } from '../../../src/channels/slack/receiver.js';
 import { openVerifier, signatureOf } from '../../../src/channels/slack/verify.js';
+import type { House } from '../../../shared/channel.js';
 import { openFakeHouse } from '../../support/fake-house.js';
 import { openSlack, type OpenSlack } from '../../support/open-slack.js';
+
+describe('Many who come at once', () => {
+  it('are told "in a moment" past the bound, in each way in which they can come, and nothing is done for them', async () => {
+    let release: () => void = () => undefined;
+    const gate = new Promise<void>((settle) => (release = settle));
+    let asked = 0;
+    const house: House = {
+      ...openFakeHouse(),
+      async identify() {
+        asked += 1;
+        await gate;
+        return null;
+      },
+    };
+    const open = await openSlack(house, { mostInFlight: 1 });
+    const { slack } = open;
+    const working = slack.user('UWREN').command('/turn');
+    await expect.poll(() => asked).toBe(1);
+    const finch = slack.user('UFINCH');
+    await finch.command('/turn');
+    expect(finch.note).toContain('try again in a moment');
+    const person = { team: { id: 'T1' }, user: { id: 'UFINCH', team_id: 'T1' }, api_app_id: 'A1' };
+    const blocks = [{ type: 'input', block_id: 'f0:text' }];
+    const view = {
+      id: 'V1',
+      hash: 'h',
+      callback_id: 'c',
+      private_metadata: '',
+      state: { values: {} },
+      blocks,
+    };
+    const sent = await slack.update('interactive', { type: 'view_submission', ...person, view });
+    expect(sent.body).toEqual({
+      response_action: 'errors',
+      errors: { 'f0:text': expect.stringContaining('try again in a moment') as string },
+    });
+    let seen = '';
+    await slack.update('interactive', {
+      type: 'block_actions',
+      ...person,
+      response_url: slack.responseUrl((body) => (seen = JSON.stringify(body))),
+      actions: [{ type: 'button', block_id: 'b', action_id: 'a', action_ts: '1', value: '["l","turn",{}]' }],
+    });
+    await expect.poll(() => seen).toContain('try again in a moment');
+    expect(asked).toBe(1);
+    release();
+    await working;
+    await finch.command('/turn');
+    expect(finch.note).toContain('I don’t know you here yet');
+    expect(slack.breaches).toEqual([]);
+    await open.stop();
+  });
+});
 
 const timestamp = '1790000000';
 const secret = 'a secret of our own';

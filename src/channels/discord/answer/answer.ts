@@ -70,6 +70,12 @@ async function answerOf(desk: Desk, asked: Asked): Promise<Answer> {
 /** Stands for a stranger, who can press one button only. */
 const nobody = { classId: '', person: '' } as unknown as Who;
 
+/** What somebody is told while too many others are answered: nothing was done, and it may be tried again. */
+export function busy({ kind }: Asked): Answer {
+  if (kind === 'ping') return { pong: true };
+  return kind === 'suggest' ? { suggest: [] } : word('busy');
+}
+
 /** Answers an interaction; what goes wrong is answered in words. Nothing that anybody wrote is logged. */
 export async function answer(desk: Desk, asked: Asked): Promise<Answer> {
   try {

@@ -138,6 +138,8 @@ export function openSender(
       await removeAll(delivery, before);
       return { sent: null };
     }
+    // Begun by a process that ended, at most the sender's patience ago: asked of history before long, however often it fails now.
+    if (delivery.again && uncertain.find(nonce) === undefined) uncertain.keep(nonce, now() - nonceHolds / 2);
     const since = uncertain.find(nonce);
     if (since !== undefined && now() - since > nonceHolds) {
       const there = await stands(delivery);

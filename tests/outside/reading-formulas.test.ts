@@ -16,6 +16,7 @@ const none: Counts = {
   complexWords: 0,
   difficult: 0,
   unfamiliar: 0,
+  frequency: null,
 };
 
 /** Published worked values of the standard formulas; the ones marked "calculated" follow from the published formula by arithmetic. */

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Lexicon } from '../../lexicon/lexicon.js';
 import { readLexicon } from '../../lexicon/read-lexicon.js';
-import { analyse } from '../../text/analyse.js';
+import { remember } from '../../lexicon/remember.js';
 import { readLevel } from '../../text/level.js';
-import { crossCheckHardWords, readHardWords } from '../train/hard-words.js';
+import { correlation, crossCheckHardWords, readHardWords } from '../train/hard-words.js';
 import type { Evaluation, Row } from './row.js';
 import { wilson } from './screen.js';
 
@@ -32,42 +33,100 @@ function share(hits: number, n: number, judge: string, figure: string, baselines
   };
 }
 
-/** Three versions of each article put in order by the level; nothing was fitted on these texts, whose licence forbids it. */
-function levelRow(dir: string): Row {
-  const lexicon = readLexicon();
-  const versions = readFileSync(join(dir, 'levels.jsonl'), 'utf8')
+function readVersions(dir: string): readonly Version[] {
+  return readFileSync(join(dir, 'levels.jsonl'), 'utf8')
     .split('\n')
     .filter((line) => line.trim() !== '')
     .map((line) => JSON.parse(line) as Version);
-  const articles = [...new Set(versions.map(({ article }) => article))];
-  let byGrade = 0;
-  let byLength = 0;
-  for (const article of articles) {
-    const texts = order.map(
-      (level) => versions.find((one) => one.article === article && one.level === level)?.text ?? '',
-    );
-    if (rises(texts.map((text) => readLevel(text, lexicon).grade))) byGrade += 1;
-    const perSentence = texts.map((text) => {
-      const { tokens, sentences } = analyse(text, lexicon);
-      return tokens.length / Math.max(1, sentences.length);
-    });
-    if (rises(perSentence)) byLength += 1;
+}
+
+type Grader = (text: string) => number | null;
+
+/** What stands beside the level's grade: the best known formula, and words a sentence. */
+function gradersOf(lexicon: Lexicon) {
+  const read = remember((text) => readLevel(text, lexicon));
+  const grade: Grader = (text) => read(text).grade;
+  const fleschKincaid: Grader = (text) => read(text).formulas['flesch-kincaid'] ?? null;
+  const length: Grader = (text) => {
+    const { words, sentences } = read(text);
+    return words / Math.max(1, sentences);
+  };
+  return { grade, others: { 'Flesch-Kincaid': fleschKincaid, 'words a sentence': length } };
+}
+
+/** Three versions of each article put in order by the level; nothing was fitted on these texts. */
+function orderRow(versions: readonly Version[], lexicon: Lexicon): Row {
+  const { grade, others } = gradersOf(lexicon);
+  const articles = [...new Set(versions.map(({ article }) => article))].map((article) =>
+    order.map((level) => versions.find((one) => one.article === article && one.level === level)?.text ?? ''),
+  );
+  const risen = (of: Grader): number => articles.filter((texts) => rises(texts.map(of))).length;
+  return share(
+    risen(grade),
+    articles.length,
+    'level',
+    'three versions of an article in order',
+    Object.entries(others).map(([name, of]) => ({ name, value: risen(of) / articles.length })),
+  );
+}
+
+/** Words of a stretch, and stretches taken of one text. */
+const stretch = { words: 170, most: 3 };
+
+/** Stretches of whole sentences from the start of a text. */
+function stretchesOf(text: string): readonly string[] {
+  const found: string[] = [];
+  let words = 0;
+  let sentences: string[] = [];
+  for (const sentence of text.split(/(?<=[.!?])\s+/u)) {
+    sentences.push(sentence);
+    words += sentence.split(/\s+/u).length;
+    if (words < stretch.words) continue;
+    found.push(sentences.join(' '));
+    words = 0;
+    sentences = [];
   }
-  return share(byGrade, articles.length, 'level', 'three versions of an article in order', [
-    { name: 'words a sentence', value: byLength / articles.length },
-  ]);
+  return found.slice(0, stretch.most);
+}
+
+/** How the grade of a single stretch goes with the level of the article that it was cut from, over all articles. */
+function stretchRow(versions: readonly Version[], lexicon: Lexicon): Row {
+  const { grade, others } = gradersOf(lexicon);
+  const texts = versions.flatMap(({ level, text }) =>
+    stretchesOf(text).map((one) => ({ text: one, level: order.indexOf(level) })),
+  );
+  const r = (of: Grader): number =>
+    correlation(
+      texts.map(({ text }) => of(text) ?? 0),
+      texts.map(({ level }) => level),
+    );
+  return {
+    judge: 'level',
+    figure: 'r of a stretch of 170 words with its article’s level',
+    value: r(grade),
+    interval: null,
+    baselines: Object.entries(others).map(([name, of]) => ({ name, value: r(of) })),
+    ceiling: null,
+    n: texts.length,
+    more: true,
+  };
 }
 
 /** Level and hard words, as readers found them. */
 export const reading: Evaluation = {
   name: 'reading',
   run(dir, progress) {
-    const level = levelRow(dir);
-    progress(0.5);
-    const words = readHardWords(dir, readLexicon());
+    const lexicon = readLexicon();
+    const versions = readVersions(dir);
+    const inOrder = orderRow(versions, lexicon);
+    progress(0.3);
+    const stretches = stretchRow(versions, lexicon);
+    progress(0.6);
+    const words = readHardWords(dir, lexicon);
     const r = crossCheckHardWords(words);
     return [
-      level,
+      inOrder,
+      stretches,
       {
         judge: 'hard word',
         figure: 'r with readers, five folds by word',

@@ -167,8 +167,9 @@ export function openRooms(tools: {
     threads: (id) => threadsOf(id).filter(({ open }) => open),
     open: (id) => void opened(id),
     close(id) {
-      const room = rooms.get(id);
-      if (room) room.open = false;
+      // A channel's threads go with it.
+      for (const room of [...rooms.values()].filter((one) => one.id === id || one.parent === id))
+        room.open = false;
     },
     archive(id, locked) {
       Object.assign(opened(id), { archived: true, locked });

@@ -31,7 +31,7 @@ export const keeping: readonly Kept[] = [
       'What your child writes about a text. The group reads it, and the tutor and the teacher. It is deleted 14 days after the end of term, or after 120 days where the school has not set an end of term.',
     tables: {
       said: {
-        columns: ['class_id', 'version', 'n', 'what', 'person', 'about', 'at', 'text', 'gone'],
+        columns: ['class_id', 'version', 'n', 'what', 'person', 'about', 'at', 'text', 'gone', 'sum'],
         person: 'person',
         exported: true,
       },
@@ -46,7 +46,7 @@ export const keeping: readonly Kept[] = [
       'A nickname, and which group your child is in. No real name, no birth date, no address, no photo, no voice. They stay until the school erases them.',
     tables: {
       event: {
-        columns: ['class_id', 'version', 'type', 'form', 'at', 'body'],
+        columns: ['class_id', 'version', 'type', 'form', 'at', 'body', 'sum'],
         person: null,
         exported: true,
       },
@@ -64,7 +64,7 @@ export const keeping: readonly Kept[] = [
       'How your child’s questions and other posts were judged. Only the tutor and the teacher see it. It is deleted at the end of the school year, 31 July if the school has not set another day. It is no mark and no diagnosis.',
     tables: {
       evidence: {
-        columns: ['class_id', 'key', 'person', 'group_id', 'passage', 'at', 'body'],
+        columns: ['class_id', 'key', 'person', 'group_id', 'passage', 'at', 'body', 'sum'],
         person: 'person',
         exported: true,
       },
@@ -129,7 +129,7 @@ export const keeping: readonly Kept[] = [
       'If your child writes something that worries the bot, the exact words are sealed. Only the adults who look after children’s safety at the school can read them, and each time is on record. They are kept for one year after the school year, or as long as the school’s policy says.',
     tables: {
       sealed: {
-        columns: ['ref', 'class_id', 'person', 'at', 'text'],
+        columns: ['ref', 'class_id', 'person', 'at', 'text', 'sum'],
         person: 'person',
         exported:
           'that there are sealed words is given, and not the words: the safeguarding lead decides on those',

@@ -8,6 +8,7 @@ import type { ErasedList } from './erased-list.js';
 import { textFinder } from './find-texts.js';
 import { readPersonsWords } from './persons-words.js';
 import { removeMessages } from './remove-messages.js';
+import { sumOfSaid } from './sums.js';
 import type { Tables } from './tables.js';
 
 /*
@@ -26,7 +27,7 @@ interface Erasing {
 async function eraseTexts({ tx, classId, person }: Erasing, nicknames: readonly string[]): Promise<void> {
   await tx
     .updateTable('said')
-    .set({ text: null, gone: 'erased' })
+    .set({ text: null, gone: 'erased', sum: null })
     .where('class_id', '=', classId)
     .where((eb) => eb.or([eb('person', '=', person), eb('about', '=', person)]))
     .execute();
@@ -34,17 +35,18 @@ async function eraseTexts({ tx, classId, person }: Erasing, nicknames: readonly 
   if (nicknames.length === 0) return;
   const others = await tx
     .selectFrom('said')
-    .select(['version', 'n', 'text'])
+    .select(['class_id', 'version', 'n', 'person', 'text'])
     .where('class_id', '=', classId)
     .where('what', '=', 'words')
     .where('text', 'is not', null)
     .execute();
-  for (const { version, n, text } of others) {
+  for (const row of others) {
+    const { version, n, text } = row;
     const after = withoutNames(text ?? '', nicknames);
     if (after === text) continue;
     await tx
       .updateTable('said')
-      .set({ text: after })
+      .set({ text: after, sum: sumOfSaid({ ...row, text: after }) })
       .where('class_id', '=', classId)
       .where('version', '=', version)
       .where('n', '=', n)

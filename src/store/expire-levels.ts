@@ -3,6 +3,7 @@ import type { EventName } from '../../shared/events.js';
 import type { ClassId } from '../../shared/ids.js';
 import type { Instant } from '../../shared/time.js';
 import { readNote, writeNote } from './notes.js';
+import { sumOfEvent } from './sums.js';
 import type { Unhurried } from './store.js';
 import type { EventRow, Tables } from './tables.js';
 
@@ -51,7 +52,7 @@ async function blankJournal(
         changed += 1;
         await tx
           .updateTable('event')
-          .set({ body })
+          .set({ body, sum: sumOfEvent({ ...row, body }) })
           .where('class_id', '=', classId)
           .where('version', '=', row.version)
           .execute();

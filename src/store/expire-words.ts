@@ -95,7 +95,7 @@ async function finish(expiry: Expiry, since: { readonly seq: number; readonly at
     }
     await tx
       .updateTable('said')
-      .set({ text: null, gone: 'expired' })
+      .set({ text: null, gone: 'expired', sum: null })
       .where('class_id', '=', going.classId)
       .where('what', '=', 'words')
       .where('text', 'is not', null)

@@ -1,9 +1,9 @@
 import type { Kysely } from 'kysely';
 import type { ClassEvent } from '../../shared/events.js';
-import { Fault } from '../../shared/fault.js';
 import type { ClassId } from '../../shared/ids.js';
 import type { Instant } from '../../shared/time.js';
 import { putBack, type Found } from './lifting.js';
+import { damaged, mustBeWhole, sumOfEvent, sumOfSaid } from './sums.js';
 import type { EventRow, SaidRow, Tables } from './tables.js';
 import { upcast, type StoredEvent } from './upcast.js';
 
@@ -13,48 +13,65 @@ export interface Kept {
   readonly event: ClassEvent;
 }
 
-function foundIn({ text, gone }: Pick<SaidRow, 'text' | 'gone'>): Found {
-  return text === null ? { gone: gone ?? 'erased' } : { text };
+function foundIn(row: SaidRow): Found {
+  if (row.text === null) return { gone: row.gone === 'expired' ? 'expired' : 'erased' };
+  mustBeWhole(row.sum, sumOfSaid(row), `a text of event ${row.version} of class ${row.class_id}`);
+  return { text: row.text };
 }
 
 function readEvent(row: EventRow, find: (n: number) => Found | undefined): ClassEvent {
+  const what = `event ${row.version} of class ${row.class_id}`;
+  mustBeWhole(row.sum, sumOfEvent(row), what);
   try {
     return upcast(putBack(row.body, find) as StoredEvent, row.form);
   } catch (error) {
-    if (!(error instanceof SyntaxError)) throw error;
     // The parser's message would quote the text.
-    throw new Fault(
-      'disk',
-      `Cannot read event ${row.version} of class ${row.class_id}, expected JSON, got damaged text`,
-      'Stop, keep a copy of the folder as it is, and restore the newest backup.',
-    );
+    if (error instanceof SyntaxError) throw damaged(what);
+    throw error;
   }
 }
 
-/** The events of a class after a version, in order, with what was said put back and old forms brought up to date. */
+/** The events of a class after a version, in order, with what was said put back and old forms brought up to date; throws a `Fault` where any is missing or damaged. */
 export async function readJournal(
   db: Kysely<Tables>,
   classId: ClassId,
   after: number,
 ): Promise<readonly Kept[]> {
-  const rows = await db
-    .selectFrom('event')
-    .selectAll()
-    .where('class_id', '=', classId)
-    .where('version', '>', after)
-    .orderBy('version')
-    .execute();
-  const words = await db
-    .selectFrom('said')
-    .select(['version', 'n', 'text', 'gone'])
-    .where('class_id', '=', classId)
-    .where('version', '>', after)
-    .execute();
-  const found = new Map(words.map((row) => [`${row.version}/${row.n}`, foundIn(row)]));
-  return rows.map((row) => ({
-    version: row.version,
-    event: readEvent(row, (n) => found.get(`${row.version}/${n}`)),
-  }));
+  // One transaction, so that no commit falls between the head and what it counts.
+  return db.transaction().execute(async (tx) => {
+    const head = await tx
+      .selectFrom('class')
+      .select('version')
+      .where('class_id', '=', classId)
+      .executeTakeFirst();
+    const rows = await tx
+      .selectFrom('event')
+      .selectAll()
+      .where('class_id', '=', classId)
+      .where('version', '>', after)
+      .orderBy('version')
+      .execute();
+    const words = await tx
+      .selectFrom('said')
+      .selectAll()
+      .where('class_id', '=', classId)
+      .where('version', '>', after)
+      .execute();
+    rows.forEach((row, at) => {
+      if (row.version !== after + at + 1) throw damaged(`event ${after + at + 1} of class ${classId}`);
+    });
+    if (after + rows.length !== Math.max(after, head?.version ?? 0))
+      throw damaged(`event ${after + rows.length + 1} of class ${classId}`);
+    const found = new Map(words.map((row) => [`${row.version}/${row.n}`, row]));
+    return rows.map((row) => ({
+      version: row.version,
+      event: readEvent(row, (n) => {
+        const text = found.get(`${row.version}/${n}`);
+        if (!text) throw damaged(`a text of event ${row.version} of class ${classId}`);
+        return foundIn(text);
+      }),
+    }));
+  });
 }
 
 /** Every class that has a journal, by id. */

@@ -7,6 +7,7 @@ import { messages } from './migrations/0003-messages.js';
 import { doors } from './migrations/0004-doors.js';
 import { talk } from './migrations/0005-talk.js';
 import { secondKeys } from './migrations/0006-second-key.js';
+import { sums } from './migrations/0007-sums.js';
 import type { Tables } from './tables.js';
 
 /** One change of the schema, in a file of its own; numbers follow each other from 1, and what has been released is never changed. */
@@ -17,7 +18,7 @@ export interface Migration {
 }
 
 /** Every migration in order; a new one goes at the end. */
-export const migrations: readonly Migration[] = [journal, words, messages, doors, talk, secondKeys];
+export const migrations: readonly Migration[] = [journal, words, messages, doors, talk, secondKeys, sums];
 
 /** Brings the schema up to date, each step in a transaction of its own; throws `Fault` for a schema from the future. */
 export async function migrate(

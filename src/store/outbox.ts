@@ -3,6 +3,7 @@ import { Fault } from '../../shared/fault.js';
 import type { ClassId } from '../../shared/ids.js';
 import type { Telling } from '../../shared/tellings.js';
 import type { Instant } from '../../shared/time.js';
+import { readStored } from './sums.js';
 import type { OutboxRow, Place, StuckRow } from './store.js';
 import type { OutboxRecord, Tables } from './tables.js';
 
@@ -73,7 +74,7 @@ export async function readOutbox(
         key: row.key,
         classId: row.class_id,
         place: placeOf(row),
-        telling: JSON.parse(row.telling ?? 'null') as Telling,
+        telling: readStored<Telling>(row.telling ?? 'null', 'a message that waits'),
         at: row.at,
         sendingAt: row.sending_at,
         platformId: await platformIdBefore(db, row),

@@ -5,6 +5,7 @@ import { concernOf, postIn, type Concern } from './concerns.js';
 import { lift } from './lifting.js';
 import type { Commit } from './store.js';
 import type { AboutRow, EventRow, PostRow, SaidRow, SealedRow, Tables } from './tables.js';
+import { sumOfEvent, sumOfEvidence, sumOfSaid, sumOfSealed } from './sums.js';
 import { formOf } from './upcast.js';
 
 /** Rows that a batch of commits adds, table by table, so that each table is written once. */
@@ -48,26 +49,19 @@ function addWords(
   for (const { kind, n, by, text } of words) {
     const at = event.at;
     if (kind === 'sealed') {
-      rows.sealed.push({
-        ref: `${classId}/${version}/${n}`,
-        class_id: classId,
-        person: person ?? by,
-        at,
-        text,
-      });
+      const row = { ref: `${classId}/${version}/${n}`, class_id: classId, person: person ?? by, at, text };
+      rows.sealed.push({ ...row, sum: sumOfSealed(row) });
       continue;
     }
+    // A nickname is that of the named person, whoever typed it.
+    const whole = { class_id: classId, version, n, person: naming ? event.person : by, text };
     rows.said.push({
-      class_id: classId,
-      version,
-      n,
+      ...whole,
       what: naming ? 'nickname' : 'words',
-      // A nickname is that of the named person, whoever typed it.
-      person: naming ? event.person : by,
       about: naming || person === by ? null : (person ?? null),
       at,
-      text,
       gone: null,
+      sum: sumOfSaid(whole),
     });
   }
   return body;
@@ -75,14 +69,9 @@ function addWords(
 
 function addEvent(rows: Rows, classId: ClassId, version: number, event: ClassEvent, ownerOf: OwnerOf): void {
   const body = addWords(rows, classId, version, event, ownerOf);
-  rows.event.push({
-    class_id: classId,
-    version,
-    type: event.type,
-    form: formOf(event.type),
-    at: event.at,
-    body,
-  });
+  const { type, at } = event;
+  const row = { class_id: classId, version, type, form: formOf(type), at, body };
+  rows.event.push({ ...row, sum: sumOfEvent(row) });
   if (event.type === 'person-erased') {
     rows.erasure.push({ class_id: classId, person: event.person, asked_at: event.at, done_at: null });
   }
@@ -109,15 +98,8 @@ export function addCommit(
   const people = events.map((event) => peopleOf(classId, concernOf(event), ownerOf));
   for (const row of evidence) {
     const { key, person, group, passage, at } = row;
-    rows.evidence.push({
-      class_id: classId,
-      key,
-      person,
-      group_id: group,
-      passage,
-      at,
-      body: JSON.stringify(row),
-    });
+    const whole = { class_id: classId, key, person, body: JSON.stringify(row) };
+    rows.evidence.push({ ...whole, group_id: group, passage, at, sum: sumOfEvidence(whole) });
   }
   if (inbox) {
     const at = events[0]?.at ?? now;

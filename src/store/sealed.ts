@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { PersonId } from '../../shared/ids.js';
 import type { Instant } from '../../shared/time.js';
+import { mustBeWhole, sumOfSealed } from './sums.js';
 import type { Tables } from './tables.js';
 
 /** The words of an alarm, null where there are none (any more); the look is on record before the words are given. */
@@ -11,8 +12,9 @@ export async function lookAtSealed(
   at: Instant,
 ): Promise<string | null> {
   return db.transaction().execute(async (tx) => {
-    const row = await tx.selectFrom('sealed').select('text').where('ref', '=', ref).executeTakeFirst();
+    const row = await tx.selectFrom('sealed').selectAll().where('ref', '=', ref).executeTakeFirst();
     if (!row) return null;
+    mustBeWhole(row.sum, sumOfSealed(row), 'the words of an alarm');
     await tx.insertInto('sealed_look').values({ ref, by_person: by, at }).execute();
     return row.text;
   });

@@ -3,6 +3,7 @@ import type { ClassId } from '../../shared/ids.js';
 import type { Look } from '../../shared/looks.js';
 import type { Audience, Message } from '../../shared/messages.js';
 import { audienceColumns, audienceOf } from './audience-columns.js';
+import { readStored } from './sums.js';
 import type { ShownMessage } from './store.js';
 import type { ShownRow, Tables } from './tables.js';
 
@@ -17,8 +18,10 @@ function shownMessage(row: ShownRow): ShownMessage {
     classId: row.class_id,
     audience,
     message:
-      row.message === null ? { audience, summary: '', blocks: [] } : (JSON.parse(row.message) as Message),
-    look: row.look === null ? null : (JSON.parse(row.look) as Look),
+      row.message === null
+        ? { audience, summary: '', blocks: [] }
+        : readStored<Message>(row.message, 'a message'),
+    look: row.look === null ? null : readStored<Look>(row.look, 'a message'),
     at: row.at,
   };
 }

@@ -30,6 +30,7 @@ export interface Tables {
     passage: PassageId | null;
     at: Instant;
     body: Json;
+    sum: number | null;
   };
   place: PlaceColumns & { class_id: ClassId; audience_to: AudienceTo; audience_id: string };
   identity: {
@@ -83,6 +84,7 @@ export interface EventRow {
   form: number;
   at: Instant;
   body: Json;
+  sum: number | null;
 }
 
 /** One text of one person, the n-th of its event. `about` is another person whom it concerns, say a tutor's note on a post. */
@@ -96,6 +98,7 @@ export interface SaidRow {
   at: Instant;
   text: string | null;
   gone: 'expired' | 'erased' | null;
+  sum: number | null;
 }
 
 /** Words of an alarm. */
@@ -105,6 +108,7 @@ export interface SealedRow {
   person: PersonId;
   at: Instant;
   text: string;
+  sum: number | null;
 }
 
 export interface PostRow {

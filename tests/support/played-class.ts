@@ -187,7 +187,7 @@ export interface Taken {
 /** Takes every look that anybody may take, of every post, passage, group, step and alarm. */
 export async function takeEveryLook({ house }: Played, one: PlayedClass): Promise<readonly Taken[]> {
   const state = await house.classes.load(one.classId);
-  const valuesFor = (kind: string, field: string): readonly (string | undefined)[] => {
+  const valuesFor = (kind: string, field: string): readonly string[] => {
     if (field === 'do') return ['predict', 'question', 'answer', 'clarify', 'sum-up', 'add'];
     if (kind === 'post') return Object.keys(state.posts);
     if (kind === 'passage') return Object.keys(state.shelf);
@@ -200,16 +200,17 @@ export async function takeEveryLook({ house }: Played, one: PlayedClass): Promis
     const role = state.people[person]?.role;
     for (const name of Object.keys(mayLook) as LookName[]) {
       if (role === undefined || !mayLook[name].includes(role)) continue;
-      let asked: Record<string, string>[] = [{}];
+      let needed: Record<string, string>[] = [{}];
+      const more: Record<string, string>[] = [];
       for (const [field, shape] of Object.entries(lookShapes[name])) {
         const plain = field.replace('?', '');
-        if (plain === 'grade') continue;
-        const values = valuesFor(String(shape), plain);
-        const withIt = asked.flatMap((fields) =>
-          values.map((value) => ({ ...fields, [plain]: value ?? '' })),
-        );
-        asked = field.endsWith('?') ? [...asked, ...withIt] : withIt;
+        const values = plain === 'grade' ? [] : valuesFor(String(shape), plain);
+        const withIt = needed.flatMap((fields) => values.map((value) => ({ ...fields, [plain]: value })));
+        // What may be left out is given alone.
+        if (field.endsWith('?')) more.push(...withIt);
+        else needed = withIt;
       }
+      const asked = [...needed, ...more];
       for (const fields of asked)
         taken.push({ by, name, reply: await house.look({ classId: one.classId, person }, name, fields) });
     }

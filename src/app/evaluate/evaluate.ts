@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { performance } from 'node:perf_hooks';
 import { weightsPath } from '../train/weights-path.js';
 import { belowFloor } from './floor.js';
+import { measureInThreads } from './in-threads.js';
 import { evaluations } from './registry.js';
-import type { Row } from './row.js';
 import { tableOf } from './table.js';
 
 /** Writes a piece of text somewhere. */
@@ -24,13 +24,14 @@ export async function runEvaluate(
   out: Write,
   err: Write,
 ): Promise<number> {
-  const rows: Row[] = [];
   const started = performance.now();
-  for (const [k, evaluation] of evaluations.entries()) {
-    const show = (share: number): void => void err(bar((k + share) / evaluations.length, evaluation.name));
-    show(0);
-    rows.push(...(await evaluation.run(data, show)));
-  }
+  const names = evaluations.map(({ name }) => name);
+  let shown = '';
+  const rows = await measureInThreads(names, data, (share, name) => {
+    const now = bar(share, name);
+    if (now !== shown) err(now);
+    shown = now;
+  });
   err(`${bar(1, 'done')}\n${Math.round((performance.now() - started) / 1000)} s\n`);
   await out(json ? `${JSON.stringify({ rows })}\n` : tableOf(rows));
   if (!floor) return 0;

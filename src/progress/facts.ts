@@ -4,6 +4,7 @@ import { strategies, type Strategy } from '../../shared/strategies.js';
 import type { Instant } from '../../shared/time.js';
 import type { ClassState, Person, Post } from '../practice/state.js';
 import { groupsIn, latestPassage, pupilsIn, rowsIn, sentIn, standing } from './in-group.js';
+import { judgeErrors } from './judge-error.js';
 import { progressOf, type StrategyProgress, type VerdictSettings, verdictDefaults } from './verdict.js';
 import { stumbledWords, type StumbledWord } from './words-to-review.js';
 
@@ -62,7 +63,9 @@ function closedByPassage(state: ClassState, group: GroupId | null): ReadonlyMap<
 }
 
 /** Gathers what the digest and its suggestions look at. */
-export function gather({ state, group, rows, at, settings = verdictDefaults }: DigestInput): Facts {
+export function gather(input: DigestInput): Facts {
+  const { state, group, rows, at } = input;
+  const settings = input.settings ?? { ...verdictDefaults, judgeError: judgeErrors(state) };
   const pupils = pupilsIn(state, group);
   const here = rowsIn(state, group, rows);
   const sent = sentIn(state, group);

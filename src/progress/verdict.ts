@@ -12,6 +12,7 @@
 import type { EvidenceRow } from '../../shared/evidence.js';
 import type { Strategy } from '../../shared/strategies.js';
 import { chanceBelow, intervalOf } from './beta.js';
+import { measuredError } from './judge-error.js';
 import { trendOf, type Trend } from './trend.js';
 
 export type Verdict = 'weak' | 'not enough yet' | 'on track';
@@ -29,17 +30,14 @@ export interface VerdictSettings {
   readonly judgeError: Readonly<Record<Strategy, number>>;
 }
 
-/**
- * The defaults are ours. The error of 0.15 is a cautious start for each judge and not a figure measured here; `evaluate`
- * measures it, and whoever runs the bot may hand the measured one in.
- */
+/** The defaults are ours; the judges' errors are those measured on labelled data. */
 export const verdictDefaults: VerdictSettings = {
   bar: 0.7,
   sure: 0.95,
   tries: 5,
   sittings: 2,
   passages: 2,
-  judgeError: { question: 0.15, clarify: 0.15, 'sum-up': 0.15, predict: 0.15 },
+  judgeError: measuredError,
 };
 
 /** What is known of one pupil on one strategy from evidence given in one way. */

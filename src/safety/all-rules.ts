@@ -5,12 +5,16 @@ import { moreRules } from './alarm-more-rules.js';
 import { othersRules } from './alarm-others-rules.js';
 import { selfRules } from './alarm-self-rules.js';
 import { worldRules } from './alarm-world-rules.js';
+import { contactRules } from './contact-rules.js';
+import { cruelRules } from './cruel-rules.js';
 import { hurtfulRules } from './hurtful-rules.js';
 import { personalRules } from './personal-rules.js';
+import { whereaboutsRules } from './whereabouts-rules.js';
 
 /** Every rule that is data, for tests and for staff who want to read what the screen looks for. */
 export const allRules = [
   ...hurtfulRules,
+  ...cruelRules,
   ...advertRules,
   ...selfRules,
   ...othersRules,
@@ -19,4 +23,6 @@ export const allRules = [
   ...broadRules,
   ...languageRules,
   ...personalRules,
+  ...contactRules,
+  ...whereaboutsRules,
 ];

@@ -72,6 +72,12 @@ const pictured = new Map([
   ['🌟', '*'],
   ['✨', '*'],
   ['❗', '!'],
+  ['©', 'c'],
+  ['®', 'r'],
+  ['µ', 'u'],
+  ['μ', 'u'],
+  ['¢', 'c'],
+  ['¥', 'y'],
 ]);
 
 function boxed(point: number): string | null {
@@ -83,7 +89,7 @@ function boxed(point: number): string | null {
 
 /** The plain small letters of one code point, or '' where it is invisible. */
 function plain(point: string): string {
-  const small = point.normalize('NFKD').toLowerCase();
+  const small = (pictured.get(point) ?? point).normalize('NFKD').toLowerCase();
   const kept = [...small].filter((char) => !invisible.test(char)).join('');
   const square = boxed(point.codePointAt(0) ?? 0) ?? kept;
   return [...square].map((char) => plainLatin.get(char) ?? char).join('');

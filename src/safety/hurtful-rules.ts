@@ -87,7 +87,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'you do something shameful',
-    '{you} (?:\\S+ )?(?:suck|sucks|stink|stinks|smell|smells|reek|reeks|pong|pongs|whiff|farted|farts|fart|drool|dribble|burped|cheat|cheated|lied|lie|ruin|ruined|ruins|spoil|spoils|wet|peed|pooed|cried|cry|cries)|(?:you|§|who) (?:always|never|only) (?!know)\\S+|{you} (?:cant|couldnt|wont|dont|didnt|arent|isnt|wasnt|werent) (?:even|ever|read|spell|write|count|talk|do anything|understand anything|get it|get anything|have (?:any )?friends|belong|fit in|matter|count|deserve|welcome|invited|allowed|normal)',
+    '{you} (?:\\S+ )?(?:suck|sucks|stink|stinks|smell|smells|reek|reeks|pong|pongs|whiff|farted|farts|fart|drool|dribble|burped|cheat|cheated|lied|lie|ruin|ruined|ruins|spoil|spoils|wet|peed|pooed|cried|cry|cries)|(?:you|§) (?:always|never) (?:cr(?:y|ies)|wash|washes|shower|showers|brush|get|gets|have|has|shut|shuts|learn|learns|listen|listens|understand|understands|help|helps|share|shares|change|changes|do|does|finish|finishes|win|wins|lose|loses|stop|stops|copy|copies|cheat|cheats|smell|smells|sit|sits|ruin|ruins|mess|messes|moan|moans|lie|lies|fail|fails|show|shows|eat|eats|wear|wears|say|says|last|late|alone|wrong|boring|the)(?! (?:good|great|nice|best|first))|{you} (?:cant|couldnt|wont|dont|didnt|arent|isnt|wasnt|werent) (?:even|ever|read|spell|write|count|talk|do anything|understand anything|get it|get anything|have (?:any )?friends|belong|fit in|matter|count|deserve|welcome|invited|allowed|normal)',
     'you never wash',
     'you never know what the fox does',
     '',
@@ -102,7 +102,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'took you so long',
-    'took (?:you|§) (?:long|ages|so|forever|an|a|\\S+) ?\\S*|slow clap|tick tock|hurry up (?:§|slow|snail)|still (?:reading|not done|not finished|on page)|come on slow|(?:too )?slow as always|we are all waiting for (?:you|§)',
+    'took (?:you|§) (?:long|ages|so|forever|an|a|\\S+) ?\\S*|slow clap|tick tock|hurry up (?:§|slow|snail)|(?:you|§) (?:is |are )?still (?:reading|not done|not finished|on page)|come on slow|(?:too )?slow as always|we are all waiting for (?:you|§)',
     'it took you ten minutes',
     'it took them two days',
     'still reading (?:it|the|this|about)',
@@ -121,7 +121,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'sad to be you',
-    '(?:feels?|felt) sorry for {you}|what is wrong with {you}|whats wrong with {you}|can you not|{start}(?:oh )?(?:not )?(?:you|it is you) again|go back to (?:bed|year|nursery|baby|sleep|your)|we dont do \\S+ in|{start}(?:such a |you )?(?:b a b y|baby){end}|dad ~2 in (?:prison|jail) (?:lol|haha)|(?:keep|shove) ~4 to yourself|do (?:us|everyone) ~1 a favour|(?:lol|laughing|laugh|haha) at (?:§|§s|you)|(?:thats|that is|its|it is) just sad{end}|{start}(?:go )?(?:eat (?:worms|dirt|mud|grass)|jump in)|(?:only|just) (?:picks?|chose|let|invited|likes?) {you}|dont be like §|you really thought|not a question{end}|{start}what a (?:baby|clown|joke|loser|mess|cry ?baby)|{start}(?:fat|silly|stupid|lazy|dirty|ugly|old|smelly|big|nasty) (?:cow|pig|git|slob|lump|toad|moo|hag|bag){end}|saved (?:a|no) seat for|must be ~2 (?:being|to be|like) {you}|(?:imagine|glad|thank god|lucky) ~2 (?:being|not|i am not|to be|im not) ~1 {you}|poor {you}|i feel sorry for (?:you|§)|(?:shame|pity) about {your}',
+    '(?:feels?|felt) sorry for {you}|what is wrong with {you}|whats wrong with {you}|can you not|{start}(?:oh )?(?:not )?(?:you|it is you) again|go back to (?:bed|year|nursery|baby|sleep|your)|we dont do \\S+ in|{start}(?:such a |you )?(?:b a b y|baby){end}|dad ~2 in (?:prison|jail) (?:lol|haha)|(?:keep|shove) ~4 to yourself|do (?:us|everyone) ~1 a favour|(?:lol|laughing|laugh|haha) at (?:§|§s|you)|(?:thats|that is|its|it is) just sad{end}|{start}(?:go )?(?:eat (?:worms|dirt|mud|grass)|jump in)|(?:only|just) (?:picks?|chose|let|invited|likes?) {you}|dont be like §|you really thought|not a question{end}|{start}what a (?:baby|clown|joke|loser|mess|cry ?baby)|{start}(?:fat|silly|stupid|lazy|dirty|ugly|old|smelly|big|nasty) (?:cow|pig|git|slob|lump|toad|moo|hag|bag){end}|saved (?:a|no) seat for|must be ~2 (?:being|to be|like) {you}|(?:imagine|glad|thank god|lucky) ~2 (?:being|not|i am not|to be|im not) ~1 {you}|i feel sorry for (?:you|§)|(?:shame|pity) about {your}',
     'must be sad being Wren',
     'must be cold being a seal',
   ],
@@ -145,7 +145,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'bet your parents',
-    '(?:bet|wonder if|does|do|did|has|is|are) ~1 {your} (?:{family})|bet you (?:dont|cant|still|have|smell|are|never|were|wet|cried|got|cry|sleep)|{your} (?:{family}|mums|dads) (?:is|are|was|looks|smells|lost|cant|dont|has|must|should|left|hates|wishes|never|probably|so|works|got|drives|doesnt)',
+    '(?:bet|wonder if|does|do|did|has|is|are) ~1 {your} (?:{family}) ~5 (?:even|love|loves|like you|smell|smells|poor|ugly|fat|drunk|prison|jail|real|wash|washes|feed|regret|sorry|proud|ashamed|hate|hates|left|cant|buy|dress|cut|related|dumb|stupid|weird|work|job|wish|wishes|want|wanted|bald|know)|bet you (?:dont|cant|still|smell|are|were|wet|cried|cry|sleep)|{your} (?:{family}|mums|dads) (?:is|are|was|looks|smells|lost|cant|dont|has|must|should|left|hates|wishes|never|probably|so|works|got|drives|doesnt)',
     'bet your parents wish they had a different kid',
     'bet your answer is right',
     '(?:do|does|did) {your} (?:{family}) (?:read|like to read|help|know this).*',
@@ -171,7 +171,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'look at somebody',
-    'look at (?:§|you)|(?:oh )?look (?:it is|who|who is|its) (?:the|it is|is|came|finally|here|back|talking|§)|(?:did|has) (?:you|anyone|everyone) (?:see|seen|hear|heard|notice|noticed|smell) ~2 (?:§|§s)',
+    'look at (?:§|you)(?= (?:\\/|§|$|lol|haha|he|she|trying|with|go|in)| $)|(?:oh )?look (?:it is|who|who is|its) (?:the|it is|is|came|finally|here|back|talking|§)|(?:did|has) (?:you|anyone|everyone) (?:see|seen|hear|heard|notice|noticed|smell) ~2 (?:§|§s)(?! (?:question|answer|idea|point|sum-up|summary|reply|post|prediction|drawing|picture|said|wrote|asked))',
     'look at Wren',
     'look at the last line',
   ],

@@ -18,7 +18,10 @@ const notNames = new Set(
 );
 /** Said of a person in one's own life. */
 const cue =
-  /(?:\bmy\b|\bour\b|\bi am\b|\bi'?m\b|\bim\b|\bme\b|\bis called\b|\bmy (?:\w+ )?name|\bfriend|\bcousin|\bsister|\bbrother|\bclass\b|\bknow|\blives?\b|\bwas in\b|\bfrom\b|\bby\b|\bsigned\b|\bis really\b|\breally is\b|\bsits?\b|\bwith\b|=)/iu;
+  /(?:\bmy\b|\bour\b|\bi\b|\bi'?m\b|\bim\b|\bme\b|\bwe\b|\bfriend|\bcousin|\bin (?:my|our|this) class\b|\bsigned\b|\bis really\b|\breally is\b|\bsits?\b|=)/iu;
+/** Said of books and of people whom everybody knows. */
+const known =
+  /\b(?:books?|author|writer|wrote|written|series|film|movie|character|story|tale|poem|famous|history|king|queen|president|reminds?|like in|musical|read|island|explorer|scientist|inventor|painter|legend|myth|lives? in a)\b/iu;
 const toldName =
   /(?:\b(?:i am|i'?m|im|call me|called|this is|its|it's|is really|really is|real(?:ly)?|know|knows|signed|by|from|=|alias|aka|named|say hi to|ask for|ask)\s*:?\s*)([\p{L}][\p{L}'’-]+(?:\s+[\p{Lu}]\.?)?\s+[\p{Lu}][\p{L}'’-]+)/gu;
 /** "is really called …", "N = …" with small letters: two words that are no plain ones. */
@@ -39,22 +42,22 @@ function finding(start: number, end: number): Finding {
 
 /** First name with surname: told as one ("call me …"), or two or three capitals in a row in talk about one's own life; names of the passage and of the class are none. */
 export function namesIn(text: string, setting: Setting): readonly Finding[] {
-  const known = (word: string) =>
+  const inPassage = (word: string) =>
     setting.passageStems.has(stem(word.toLowerCase())) || setting.passageStems.has(word.toLowerCase());
   const out: Finding[] = [];
   for (const match of eachMatch(smallName, text)) {
     const [whole, first = '', last = ''] = match;
-    if ([first, last].some((word) => plain.has(word.toLowerCase()) || known(word))) continue;
+    if ([first, last].some((word) => plain.has(word.toLowerCase()) || inPassage(word))) continue;
     out.push(finding(match.index + whole.indexOf(first), match.index + whole.length));
   }
   for (const match of eachMatch(toldName, text)) {
     const name = match[1] ?? '';
     const words = name.split(/\s+/u).map((word) => word.toLowerCase().replace(/\.$/u, ''));
-    if (words.some((word) => known(word) || titled.has(word) || notNames.has(word) || plain.has(word)))
+    if (words.some((word) => inPassage(word) || titled.has(word) || notNames.has(word) || plain.has(word)))
       continue;
     out.push(finding(match.index + match[0].indexOf(name), match.index + match[0].length));
   }
-  if (out.length > 0 || !cue.test(text)) return out;
+  if (out.length > 0 || !cue.test(text) || known.test(text)) return out;
   for (const match of eachMatch(
     /\p{Lu}\p{Ll}[\p{L}'’-]*(?:\s+\p{Lu}\.)?(?:\s+\p{Lu}\p{Ll}[\p{L}'’-]+){1,2}/gu,
     text,
@@ -63,7 +66,9 @@ export function namesIn(text: string, setting: Setting): readonly Finding[] {
     const before = /(\p{L}+)\.?\s*$/u.exec(text.slice(0, match.index))?.[1]?.toLowerCase() ?? '';
     if (
       titled.has(before) ||
-      words.some((word) => known(word) || titled.has(word) || notNames.has(word) || setting.names.has(word))
+      words.some(
+        (word) => inPassage(word) || titled.has(word) || notNames.has(word) || setting.names.has(word),
+      )
     )
       continue;
     out.push(finding(match.index, match.index + match[0].length));

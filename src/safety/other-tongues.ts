@@ -21,9 +21,33 @@ const rude =
   // Tagalog, Malay, Chinese, Japanese, Korean, Vietnamese, Greek
   'putangina bobong ulol tarantado bodoh bangsat kontol goblok tolol shabi wangba caonima zhuzhu 傻逼 笨蛋 白痴 妈的 操你 滚开 baka kuso ばか バカ 馬鹿 死ね くそ ssibal shibal 씨발 시발 개새끼 바보 병신 vcl óc malaka malakas malakia gamoto skata vlaka vlakas poutana μαλακα μαλακας βλακα βλακας';
 
-/** Words with which foreign sentences are built, by which one is known. */
-const small =
-  /(?<!\p{L})(?:der|die|das|ist|sind|ich|nicht|und|ein|eine|sehr|wie|auf|deutsch|german|spanish|french|dutch|danish|swedish|norwegian|polish|turkish|finnish|latin|romanian|portuguese|el|la|los|las|es|en|que|por|muy|con|una|pero|le|les|est|je|tu|il|elle|une|tres|sur|avec|dans|pas|het|een|niet|ik|jij|zijn|wat|van|voor|og|jeg|det|er|ikke|och|jag|inte|til|som|pa|att|den|vi|har|av|nie|jest|sie|na|sa|ve|bir|bu|cok|ile|non|che|di|per|sono|molto|si|nu|este|un|o|um|uma|nao|muito|sum|estne)(?!\p{L})/gu;
+/** Words with which sentences of other languages are built, by which one is known. */
+const foreign = new Set(
+  (
+    'der das ist sind ich nicht und ein eine einen sehr wie auf mit fur von zu kann hat aber auch er sie wir du war im den dem des wenn weil ' +
+    'el la los las es en que por muy con una un pero su se como para del al mi tu si lo donde cuando porque esta este ' +
+    'le les est je il elle une tres sur avec dans pas et de du ce cette qui mais pour sont nous vous ils ne ' +
+    'het een niet ik jij zijn wat van voor heeft hij zij ook kan maar deze dit naar bij hoor veel wel geen ' +
+    'og jeg det ikke til som pa av har vi han hun med och jag inte att var pa for ar sa ett fra kan skal blir ' +
+    'nie jest na ze jak ale czy dla po co bardzo tak ma ten ta to bo od za ve bir bu cok ile ama icin mi ne da de gibi var yok daha ben sen biz ' +
+    'non che di per sono molto il della nel ma anche come piu nu este si cu pe ca mai sunt o um uma nao muito os as mas foi ele ela em ' +
+    'ang ng sa mga ay ako siya hindi po na hai ka ki ke main aur nahi yeh woh ko se mein est sum deus'
+  ).split(' '),
+);
+const english = new Set(
+  'the is are was were you your and of to this that it my he she they his her with for not have has what why how who can will would should but if because in on at'.split(
+    ' ',
+  ),
+);
+
+/** Whether a text seems to be in another language, so that some listed words mean something else there: more words of such than of English. */
+export function isForeign(text: string): boolean {
+  const all = text.match(/\p{L}+/gu) ?? [];
+  const others = all.filter((word) => foreign.has(word) && !english.has(word)).length;
+  const own = all.filter((word) => english.has(word)).length;
+  return others >= 1 && others > own;
+}
+
 /** Listed English words that are plain ones elsewhere: German for thick, Dutch for how, Swedish for end, French for late, and the like. */
 const innocent: ReadonlySet<string> = new Set(
   'dick hoe slut fart cum prick ass spast bum fag fan pet puff retard phoque homo kant kunt dik kok gift dumm slag kook pik sex six tit con bite pute arse fack prik ars rape prise negro mist fick hell cul die gay coq pisa retar pris'.split(
@@ -34,11 +58,6 @@ const innocent: ReadonlySet<string> = new Set(
 const list = [...new Set(rude.trim().split(/ +/u))].map((word) => foldText(word).text);
 const words = new RegExp(`(?<![\\p{L}\\p{N}])(?:${list.join('|')})(?![\\p{L}\\p{N}])`, 'gu');
 const unspaced = /傻逼|笨蛋|白痴|妈的|操你|滚开|死ね|씨발|시발|개새끼|병신/gu;
-
-/** Whether a text seems to be in (or about) another language, so that some listed words mean something else there. */
-export function isForeign(text: string): boolean {
-  return (text.match(small)?.length ?? 0) >= 2;
-}
 
 /** Whether a listed English word is a plain one in other languages. */
 export function plainElsewhere(word: string): boolean {

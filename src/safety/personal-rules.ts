@@ -14,6 +14,8 @@ export interface DetailRule {
 }
 
 const parts: Readonly<Record<string, string>> = {
+  app: '(?:insta\\w*|snap\\w*|tik ?tok|tiktok|roblo\\w*|fort\\w+|mine ?craft|discord|you ?tube|twitch|xbox|psn|playstation|ps[45]|switch|steam|whats ?app|telegram|facebook|fb|messenger|brawl ?\\w*|steam|kik|viber|signal|skype|the game|the app|\\w+(?:tok|gram|chat|tube|craft|blox|book|world|cord|verse|ville|land|quest|club|zone|space|stream|snap|clip|clips|pond|talk|app|ly|ster))',
+  folk: '(?:mum|mom|mam|dad|parents?|gran|grandma|grandad|nan|nana|granny|auntie?|uncle|brother|sister|stepdad|stepmum|cousin|carer|foster mum|babysitter|mother|father|folks|family)',
   own: "(?:my|our|mine|his|her|their|ur|your|my (?:mums?|moms?|dads?|sisters?|brothers?|friends?|cousins?|nans?|grans?)(?:'s|s)?)",
   is: "(?:'s|s|is|are|was|=|:|ist|es|est|to|->|named|called)",
   month:
@@ -39,7 +41,8 @@ function pattern(source: string): RegExp {
   const full = source.replace(/\{(\w+)\}/gu, (whole, name: string) => parts[name] ?? whole);
   return new RegExp(`(?<![\\p{L}\\p{N}_])(?:${full})(?![\\p{L}\\p{N}_])`, 'gu');
 }
-type Row = readonly [
+/** A row of a table of details: name, pattern in the little language, example, counter-example, options (`own`: told of one's own life, so that the passage doesn't excuse it). */
+export type DetailRow = readonly [
   name: string,
   source: string,
   example: string,
@@ -47,7 +50,8 @@ type Row = readonly [
   options?: { readonly unless?: string; readonly own?: boolean; readonly kind?: FindingKind },
 ];
 
-function detailRules(rows: readonly Row[]): readonly DetailRule[] {
+/** Reads a table of rules about details. */
+export function detailRules(rows: readonly DetailRow[]): readonly DetailRule[] {
   return rows.map(([name, source, example, not, options = {}]) => ({
     name,
     kind: options.kind ?? 'personal',
@@ -59,7 +63,7 @@ function detailRules(rows: readonly Row[]): readonly DetailRule[] {
   }));
 }
 
-const w = "[\\p{L}\\p{N}'-]+";
+const w = "[\\p{L}\\p{N}'-]{1,30}";
 
 /** Details by which a stranger could find, reach or sign in as a child. The list is this project's own. */
 export const personalRules: readonly DetailRule[] = detailRules([

@@ -9,6 +9,8 @@ export interface Rude {
   readonly word: string;
   readonly how: 'plain' | 'disguised';
   readonly always: boolean;
+  /** As it was written, in small letters; null where it was put together from pieces. */
+  readonly raw: string | null;
   readonly start: number;
   readonly end: number;
 }
@@ -129,6 +131,7 @@ function fromChunk(chunk: Chunk): Rude | null {
     word,
     how,
     always: isAlways(word) || stems.includes(word) || how === 'disguised',
+    raw: plain,
     start: chunk.start,
     end: chunk.end,
   });
@@ -193,6 +196,7 @@ function fromPieces(chunks: readonly Chunk[]): Rude[] {
         word,
         how: 'disguised',
         always: true,
+        raw: null,
         start: chunks[at]?.start ?? 0,
         end: chunks[to]?.end ?? 0,
       });
@@ -213,7 +217,14 @@ function inTwo(chunks: readonly Chunk[]): Rude[] {
     const word = pieced(first, second);
     if (word === null) return [];
     return [
-      { word, how: 'disguised' as const, always: true, start: chunk.start, end: next?.end ?? chunk.end },
+      {
+        word,
+        how: 'disguised' as const,
+        always: true,
+        raw: null,
+        start: chunk.start,
+        end: next?.end ?? chunk.end,
+      },
     ];
   });
 }
@@ -229,7 +240,14 @@ export function rudeWords(folded: Folded): readonly Rude[] {
   }
   for (const { word, at } of rudeElsewhere(folded.text)) {
     const start = folded.starts[at] ?? 0;
-    found.push({ word, how: 'plain', always: true, start, end: folded.ends[at + word.length - 1] ?? start });
+    found.push({
+      word,
+      how: 'plain',
+      always: true,
+      raw: word,
+      start,
+      end: folded.ends[at + word.length - 1] ?? start,
+    });
   }
   return [...found, ...fromPieces(chunks), ...inTwo(chunks)];
 }

@@ -1,7 +1,7 @@
 import { eachMatch } from './each-match.js';
 import type { Finding, ScreenInput, Screening } from '../../shared/judgements.js';
 import { advertRules } from './advert-rules.js';
-import { isHeld, talkAboutPupil, talkToPupil } from './aim.js';
+import { isHeld, teasing } from './aim.js';
 import { broadRules } from './alarm-broad-rules.js';
 import { languageRules } from './alarm-languages.js';
 import { moreRules } from './alarm-more-rules.js';
@@ -11,6 +11,8 @@ import { worldRules } from './alarm-world-rules.js';
 import { distressIn } from './distress.js';
 import { floodIn } from './flood.js';
 import { foldText, type Folded } from './folding.js';
+import { contactRules } from './contact-rules.js';
+import { cruelRules } from './cruel-rules.js';
 import { hurtfulRules } from './hurtful-rules.js';
 import { linksIn } from './links.js';
 import { namesIn } from './names.js';
@@ -20,6 +22,7 @@ import { rudeWords } from './rude.js';
 import type { Rule } from './rule.js';
 import { matterOf, overlap, saysSo, settingOf, stem, type Setting } from './setting.js';
 import { rangeOf, speak, type Spoken } from './spoken.js';
+import { whereaboutsRules } from './whereabouts-rules.js';
 
 /** Share of a post's matter that stands in the passage from which an alarm is taken for a quotation; ours. */
 const quoted = 0.6;
@@ -30,6 +33,8 @@ const quotedWords = 0.75;
 const mostSettings = 64;
 
 const alarmRules = [...selfRules, ...othersRules, ...worldRules, ...moreRules, ...broadRules];
+const telling = [...personalRules, ...contactRules, ...whereaboutsRules];
+const hurting = [...hurtfulRules, ...cruelRules];
 const ownLife =
   / (?:like (?:me|my|at my|in my|our)|same (?:as|at|in|with) (?:me|my)|happens to me|happened to me|me too|at my house|at home|my life|i know how (?:he|she|they) feels?) /u;
 
@@ -117,15 +122,15 @@ function hurts(post: Post): Finding[] {
             : 'rude word for a person',
       place: { in: 'text', start: one.start, end: one.end },
     }));
-  const cruel = matches(hurtfulRules, post, (words) => !/ §s? /u.test(words) && saysSo(words, setting));
-  const about = talkAboutPupil(spoken, setting) ?? talkToPupil(spoken, setting);
+  const cruel = matches(hurting, post, (words) => !/ §s? /u.test(words) && saysSo(words, setting));
+  const about = teasing(spoken, setting);
   return [...rude, ...cruel, ...(about === null || rude.length + cruel.length > 0 ? [] : [about])];
 }
 
 function details(post: Post): Finding[] {
   const { folded, setting, text } = post;
   const found: Finding[] = [];
-  for (const rule of personalRules) {
+  for (const rule of telling) {
     for (const match of eachMatch(rule.pattern, folded.text)) {
       const words = match[0];
       if (rule.unless !== null && words.match(rule.unless)) continue;
@@ -147,8 +152,10 @@ function details(post: Post): Finding[] {
 /** Whether a letter or somebody of the story says so: "the letter says meet me …", "mr fox lives …". */
 function isTold(text: string, at: number, rule: string, setting: Setting): boolean {
   if (
-    /in the (?:story|text|book|passage|poem)(?!\p{L})/u.test(text) &&
-    !/(?<!\p{L})(?:my|our|i|we)(?!\p{L})/u.test(text)
+    /in (?:the|this|that) (?:old )?(?:story|text|book|passage|poem|tale|legend|fable|film|movie|myth|play)(?!\p{L})/u.test(
+      text,
+    ) &&
+    !/(?<!\p{L})(?:my|our|me)(?!\p{L})/u.test(text)
   )
     return true;
   const before = text.slice(Math.max(0, at - 60), at);

@@ -95,10 +95,7 @@ export function openSlips({ doors, classes, baseUrl, now }: SlipsDeps): {
         blocks: [
           { type: 'heading', text },
           prose(state.name),
-          {
-            type: 'prose',
-            prose: [{ text: `${say('sheet go')} ` }, { text: `${baseUrl()}/`, strong: true }],
-          },
+          prose(`${say('sheet go')} ${baseUrl()}/`),
           { type: 'prose', prose: [{ text: `${say('sheet write')} ` }, { text: slip.secret, strong: true }] },
           code(slip.link),
           prose(`${say('sheet keep')} ${say('sheet until', { when: await until(who, slip.until) })}`),

@@ -1,5 +1,6 @@
 import type { Block, Message } from '../../shared/messages.js';
 import type { Alarm, Trial } from '../practice/state.js';
+import { unbroken } from '../practice/told.js';
 import { answer, nameOf, staff, type Asked } from './asked.js';
 import { choice, choices, heading, look, move, prose } from './blocks.js';
 import { maySeeWords } from './alarm-words.js';
@@ -60,7 +61,7 @@ export function alarms(asked: Asked): readonly Message[] {
     answer(asked, staff('alarms title', { many: open }), [
       heading(staff('alarms title', { many: open })),
       prose(staff('alarm caution')),
-      ...(alarmNumber === null ? [] : [prose(staff('alarm number', { number: alarmNumber }))]),
+      ...(alarmNumber === null ? [] : [prose(staff('alarm number', { number: unbroken(alarmNumber) }))]),
       ...allowedBlocks(asked.by.role, [
         ...all.flatMap((alarm) => oneAlarm(asked, alarm)),
         ...trialBlocks(asked),

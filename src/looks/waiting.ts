@@ -15,13 +15,13 @@ function isAlarm(post: Post): boolean {
   return post.stage.stage === 'held' && post.stage.why === 'alarm';
 }
 
-function safeOnes(asked: Asked, posts: readonly Post[]): readonly Block[] {
+function safeOnes(asked: Asked, posts: readonly Post[], main: boolean): readonly Block[] {
   if (posts.length === 0) return [];
   const all = posts.map(({ id }) => id).join(',');
   return [
     heading(staff('safe title', { many: posts.length })),
     ...choices(null, [
-      choice(staff('publish all', { many: posts.length }), move('release', { posts: all }), true),
+      choice(staff('publish all', { many: posts.length }), move('release', { posts: all }), main),
     ]),
     ...posts.flatMap((post) => [
       staffQuotation(asked.state, post),
@@ -56,15 +56,20 @@ function doubtfulOne(asked: Asked, post: Post): readonly Block[] {
   ];
 }
 
+/** Alarms that nobody has taken: then they are the one next thing, before any post. */
+function openAlarms({ state }: Asked): number {
+  return Object.values(state.alarms).filter(({ acknowledgedBy }) => acknowledgedBy === null).length;
+}
+
 /** Words of an alarm stand under "Alarms" alone; here only that something waits. */
 function alarmed(asked: Asked, posts: readonly Post[]): readonly Block[] {
-  const open = Object.values(asked.state.alarms).filter(({ acknowledgedBy }) => acknowledgedBy === null);
-  if (open.length === 0 && posts.length === 0) return [];
+  const open = openAlarms(asked);
+  if (open === 0 && posts.length === 0) return [];
   return [
     heading(staff('alarms first')),
-    prose(staff('alarms open', { many: open.length })),
+    prose(staff('alarms open', { many: open })),
     ...list(posts.map((post) => staffBy(asked.state, post))),
-    ...choices(null, [choice(staff('see alarms'), look('alarms'))]),
+    ...choices(null, [choice(staff('see alarms'), look('alarms'), open > 0)]),
   ];
 }
 
@@ -125,7 +130,7 @@ export async function waiting(asked: Asked): Promise<readonly Message[]> {
       ...(await stuckOnes(asked)),
       ...(doubtful.length === 0 ? [] : [heading(staff('doubtful title', { many: doubtful.length }))]),
       ...doubtful.flatMap((post) => doubtfulOne(asked, post)),
-      ...safeOnes(asked, safe),
+      ...safeOnes(asked, safe, openAlarms(asked) === 0),
       ...(await alsoWaiting(asked)),
     ]),
   ];

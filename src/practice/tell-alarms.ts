@@ -17,6 +17,7 @@ import {
   speakTo,
   toPerson,
   toStaff,
+  unbroken,
   type Speak,
 } from './told.js';
 
@@ -156,7 +157,8 @@ function begun(state: ClassState, id: AlarmId, speak: Speak): Telling {
 /** Thanks, a grown-up, the school's text and number; out of hours that nobody reads now. No question, no promise. */
 function answer(state: ClassState, event: EventOf<'alarm-raised'>): Telling {
   const speak = speakTo(state, event.person);
-  const { alarmText, alarmNumber: number } = state.settings;
+  const { alarmText, alarmNumber } = state.settings;
+  const number = alarmNumber === null ? null : unbroken(alarmNumber);
   const text = alarmText === null ? [] : [prose(alarmText)];
   const inHours: readonly Block[] = [
     prose(speak('call heard')),

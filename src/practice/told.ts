@@ -28,6 +28,11 @@ export const toStaff = (group: GroupId | null): Audience => ({ to: 'staff', grou
 export const toChannel = (group: GroupId): Audience => ({ to: 'channel', group });
 export const toPerson = (person: PersonId): Audience => ({ to: 'person', person });
 
+/** A number to call that no line break cuts in two. */
+export function unbroken(number: string): string {
+  return number.replaceAll(' ', '\u00a0');
+}
+
 /** A nickname, or a word in its place where it is gone. */
 export function nameOf(state: ClassState, person: PersonId | null): string {
   const who = person === null ? undefined : state.people[person];

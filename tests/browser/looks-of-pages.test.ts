@@ -1,7 +1,7 @@
 /** Every page in a real browser: legible, large enough to press, narrow enough for a phone, and without a fault that axe finds. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { message, own, prose, slips, staffTo, talkTo } from '../support/fake-class.js';
+import { message, own, part, prose, slips, staffTo, talkTo } from '../support/fake-class.js';
 import {
   comeIn,
   findings,
@@ -24,6 +24,7 @@ const pupilPages = [
   '/step/answer',
   '/nowhere',
   '/waiting',
+  '/pictures',
 ];
 const tutorPages = [
   '/waiting',
@@ -31,6 +32,7 @@ const tutorPages = [
   '/passages',
   '/preview?passage=p1',
   '/roster',
+  '/slips',
   '/at-the-table',
   '/morning-list',
   '/talk',
@@ -94,6 +96,7 @@ if (!hasChromium) {
     ['a tutor', 'PLOVER-LINK', tutorPages],
     ['an administrator', 'HERON-LINK', ['/roster', '/settings', '/commands/roster/erase']],
     ['a safeguarding lead', 'TERN-LINK', ['/alarms', '/alarm-words?alarm=a1']],
+    ['a safeguarding deputy', 'KNOT-LINK', ['/alarms', '/commands/held/alarms']],
   ] as const;
 
   const dress = (page: Page, look: string): Promise<unknown> =>
@@ -140,6 +143,75 @@ if (!hasChromium) {
       await context.close();
     });
   });
+
+  test('The page that asks for pictures is as good as the others', { timeout: 120_000 }, async () => {
+    const { context } = await openContext(browser, { viewport: { width: 1200, height: 740 } });
+    const page = await context.newPage();
+    for (const key of ['', 'leaf boat key']) {
+      room.house.secondKeys.set(slips['FNCH-2345-67']!.person, key);
+      await page.goto(`${room.url}/in/FNCH-2345-67`);
+      await page.getByRole('button', { name: 'Come in' }).click();
+      await page.getByRole('group', { name: 'Third picture' }).waitFor();
+      await page.evaluate("document.querySelectorAll('details').forEach((one) => (one.open = true))");
+      expect([key, await wrong(page)]).toEqual([key, []]);
+    }
+    room.house.secondKeys.clear();
+    await context.close();
+  });
+
+  // Widths of phones and tablets as their makers give them (CSS px; from memory).
+  test.each([
+    ['a small Android phone', 360],
+    ['a small iPhone', 375],
+    ['an iPhone', 390],
+    ['an Android phone', 412],
+    ['an iPad', 820],
+  ])(
+    'The page for the table fits %s, its picks in rows, the text larger than elsewhere',
+    async (_, width) => {
+      const { context } = await openContext(browser, { viewport: { width, height: 800 }, hasTouch: true });
+      const page = await context.newPage();
+      room.house.show('at-the-table', (who) => [
+        message(own(who), 'At the table', [
+          { type: 'quotation', text: part, by: null, reading: true },
+          {
+            type: 'form',
+            title: 'Note a turn',
+            action: { kind: 'move', name: 'note-live', args: {} },
+            submit: 'Note it',
+            fields: ['Wren Finch Pipit Dunlin', 'Level-0 Level-1 Level-2 Level-3'].map((words, nth) => ({
+              kind: 'pick',
+              name: nth === 0 ? 'person' : 'level',
+              label: 'Pick',
+              required: true,
+              options: words.split(' ').map((label) => ({ value: label, label })),
+            })),
+          },
+        ]),
+      ]);
+      await comeIn(page, room.url, 'PLOVER-LINK');
+      await page.goto(`${room.url}/at-the-table`);
+      const [content, size, base, rows, picks] = await page.evaluate<
+        [number, number, number, number, number]
+      >(`(() => {
+      const tops = [...document.querySelectorAll('fieldset.field')].map((set) =>
+        [...set.querySelectorAll('.pick')].map((one) => Math.round(one.getBoundingClientRect().top)));
+      return [
+        document.documentElement.scrollWidth,
+        parseFloat(getComputedStyle(document.querySelector('.reading blockquote')).fontSize),
+        parseFloat(getComputedStyle(document.body).fontSize),
+        tops.reduce((sum, set) => sum + new Set(set).size, 0),
+        tops.flat().length,
+      ];
+    })()`);
+      expect(content).toBeLessThanOrEqual(width);
+      expect(size).toBeGreaterThanOrEqual(base * 1.5);
+      expect(picks).toBeGreaterThan(0);
+      expect(rows).toBeLessThan(picks);
+      expect(await page.evaluate<string[]>(smallTargets)).toEqual([]);
+      await context.close();
+    },
+  );
 
   test('The check of targets sees one that is too small', async () => {
     const { context } = await openContext(browser);
@@ -202,6 +274,45 @@ if (!hasChromium) {
       'rgb(255, 255, 255)',
     );
     for (const format of ['A4', 'Letter']) expect((await page.pdf({ format })).length).toBeGreaterThan(1000);
+    await context.close();
+  });
+
+  /** How many sheets a page takes. */
+  const sheets = async (page: Page, format: string): Promise<number> =>
+    (await page.pdf({ format })).toString('latin1').match(/\/Type \/Page\b/gu)?.length ?? 0;
+
+  test('Six slips fit one sheet of A4 and of Letter, two in a row, each with its code on one line', async () => {
+    const { context } = await openContext(browser, { viewport: { width: 680, height: 960 } });
+    const page = await context.newPage();
+    await comeIn(page, room.url, 'PLOVER-LINK');
+    await page.goto(`${room.url}/slips`);
+    await page.getByRole('button', { name: 'Make new slips for Limpets' }).click();
+    await page.getByRole('heading', { name: 'Slips of Limpets' }).waitFor();
+    for (const format of ['A4', 'Letter']) expect([format, await sheets(page, format)]).toEqual([format, 1]);
+    await page.emulateMedia({ media: 'print' });
+    const drawn = await page.evaluate<
+      [number, number, string, number][]
+    >(`[...document.querySelectorAll('.slip')].map((slip) => {
+      const box = slip.getBoundingClientRect();
+      const code = slip.querySelector('strong');
+      return [Math.round(box.left), Math.round(box.top), getComputedStyle(slip).borderTopStyle, code.getClientRects().length];
+    })`);
+    expect(drawn).toHaveLength(6);
+    expect(new Set(drawn.map(([left]) => left)).size).toBe(2);
+    expect(new Set(drawn.map(([, top]) => top)).size).toBe(3);
+    for (const [, , border, lines] of drawn) expect([border, lines]).toEqual(['dashed', 1]);
+    for (const name of ['Make new slips for Limpets', 'Print this page', 'Sign out'])
+      expect(await page.getByText(name, { exact: true }).isVisible()).toBe(false);
+    await context.close();
+  });
+
+  test('The morning list is one sheet of A4 and of Letter', async () => {
+    const { context } = await openContext(browser, { viewport: { width: 794, height: 1123 } });
+    const page = await context.newPage();
+    await comeIn(page, room.url, 'PLOVER-LINK');
+    await page.goto(`${room.url}/morning-list`);
+    expect(await page.getByRole('button', { name: 'Print this page' }).isVisible()).toBe(true);
+    for (const format of ['A4', 'Letter']) expect([format, await sheets(page, format)]).toEqual([format, 1]);
     await context.close();
   });
 }

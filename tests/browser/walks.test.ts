@@ -72,6 +72,30 @@ if (!hasChromium) {
       expect(room.house.updates.map(({ move }) => move)).toEqual(['send-draft', 'post-draft']);
     });
 
+    test('three pictures are picked with arrows, each heard by its word', async () => {
+      room.house.secondKeys.set(slips['WREN-2345-67']!.person, 'boat leaf key');
+      await page.goto(`${room.url}/in/WREN-2345-67`);
+      await page.getByRole('button', { name: 'Come in' }).press('Enter');
+      await page
+        .getByRole('radiogroup')
+        .or(page.getByRole('group', { name: 'First picture' }))
+        .first()
+        .waitFor();
+      for (const [field, presses] of [
+        ['first', 1],
+        ['second', 0],
+        ['third', 2],
+      ] as const) {
+        await page.locator(`input[name=${field}]`).first().focus();
+        await page.keyboard.press('Space');
+        for (let n = 0; n < presses; n += 1) await page.keyboard.press('ArrowRight');
+      }
+      expect(await page.getByRole('radio', { name: 'boat' }).first().isChecked()).toBe(true);
+      await page.getByRole('button', { name: 'Come in' }).press('Enter');
+      await page.getByRole('navigation').waitFor();
+      expect(room.house.sessions.size).toBe(1);
+    });
+
     test('a word and a sentence are picked with arrows', async () => {
       await comeIn(page, room.url, 'WREN-2345-67');
       await page.goto(`${room.url}/step/clarify`);
@@ -250,6 +274,46 @@ if (!hasChromium) {
       await comeIn(page, room.url, 'FNCH-2345-67');
       await page.goto(`${room.url}/step/question`);
       expect(await page.getByLabel('Your question').inputValue()).toBe('');
+    });
+
+    test('where one person alone uses the device a draft outlives the tab, and signing out ends it there too', async () => {
+      await page.goto(room.url);
+      await page.getByLabel('The code on your slip').fill('WREN-2345-67');
+      await page.getByLabel('Only I use this device. Keep me signed in.').check();
+      await page.getByRole('button', { name: 'Come in' }).click();
+      await page.goto(`${room.url}/step/question`);
+      await page.getByLabel('Your question').fill('why does');
+      await page.close();
+      page = await context.newPage();
+      await page.goto(`${room.url}/step/question`);
+      expect(await page.getByLabel('Your question').inputValue()).toBe('why does');
+      await page.getByRole('button', { name: 'Sign out' }).click();
+      await page.getByText('You are signed out.').waitFor();
+      expect(await page.evaluate('localStorage.length')).toBe(0);
+    });
+
+    test('where several use it a draft goes with the tab, and with a session that ended while nobody was there', async () => {
+      await comeIn(page, room.url, 'WREN-2345-67');
+      await page.goto(`${room.url}/step/question`);
+      await page.getByLabel('Your question').fill('why does');
+      expect(await page.evaluate('[localStorage.length, sessionStorage.length]')).toEqual([0, 1]);
+      const other = await context.newPage();
+      await other.goto(`${room.url}/step/question`);
+      expect(await other.getByLabel('Your question').inputValue()).toBe('');
+      await other.close();
+      room.house.pass(31 * 60_000);
+      await page.goto(room.url);
+      await page.getByText('You were away for a while').waitFor();
+      expect(await page.evaluate('sessionStorage.length')).toBe(0);
+    });
+
+    test('what is told to a grown-up is kept nowhere on the device', async () => {
+      await comeIn(page, room.url, 'WREN-2345-67');
+      await page.getByText('Tell a grown-up').click();
+      await page.getByLabel('What is it?').fill('something sad');
+      expect(
+        await page.evaluate('JSON.stringify([{ ...localStorage }, { ...sessionStorage }])'),
+      ).not.toContain('sad');
     });
 
     test('a sent draft does not come back', async () => {

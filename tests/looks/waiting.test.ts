@@ -1,18 +1,27 @@
 import { describe, expect, it } from 'vitest';
+import type { Choice, Message } from '../../shared/messages.js';
 import { aClass } from '../progress/a-class.js';
-import { allWords, doubtful, hiddenWord, ownWords, safe, seen } from './a-rich-class.js';
+import { allWords, doubtful, hiddenWord, ownWords, safe, seen, state } from './a-rich-class.js';
+
+function mainOf(message: Message | undefined): Choice | undefined {
+  return message?.blocks
+    .flatMap((block) => (block.type === 'choices' ? block.choices : []))
+    .find(({ main }) => main);
+}
 
 describe('What waits', () => {
   it('publishes the safe ones by one button, and never a doubtful one or an alarm with them', async () => {
-    const [message] = await seen('tutor', 'waiting');
-    const main = message?.blocks
-      .flatMap((block) => (block.type === 'choices' ? block.choices : []))
-      .find(({ main }) => main);
-    expect(main).toEqual({
+    const [message] = await seen('tutor', 'waiting', {}, { ...state, alarms: {} });
+    expect(mainOf(message)).toEqual({
       label: 'Publish these 2',
       action: { kind: 'move', name: 'release', args: { posts: `${hiddenWord.id},${safe.id}` } },
       main: true,
     });
+  });
+
+  it('has an alarm that nobody took as the one next thing, before any post', async () => {
+    const [message] = await seen('tutor', 'waiting');
+    expect(mainOf(message)?.label).toBe('See alarms');
   });
 
   it('shows a doubtful post apart with its reason, and publish, remove, send back', async () => {

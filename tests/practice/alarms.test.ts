@@ -92,7 +92,7 @@ describe('an alarm comes before every other rule', () => {
     expect(played.told('staff').at(-1)).toContain('Finch wrote something that may need a grown-up now.');
     expect(played.told('staff').at(-1)).toContain('[I take it]');
     expect(played.told(played.person('Finch')).at(-1)).toBe(
-      'Thank you. A grown-up has been told. Talk to a grown-up you trust. Ms Heron is in room 4. You can call 000 111.',
+      'Thank you. A grown-up has been told. Talk to a grown-up you trust. Ms Heron is in room 4. You can call 000\u00a0111.',
     );
     expect(played.told('channel').join(' ')).not.toContain('grown-up has been told');
   });
@@ -200,7 +200,7 @@ describe('The chain of calls', () => {
     played.move(played.person('Finch'), draft);
     expect(played.told(played.person('Finch')).at(-1)).toBe(
       'Thank you. This was sent to a grown-up. ' +
-        'Nobody reads this right now. Talk to a grown-up near you, or call 000 111.',
+        'Nobody reads this right now. Talk to a grown-up near you, or call 000\u00a0111.',
     );
   });
 

@@ -1,5 +1,13 @@
-/** Drafts stay on the device, in this tab only, until they are sent; whoever is signed out leaves none behind. */
+/*
+ * Drafts stay on the device until they are sent: where one person alone uses it, also when the tab is closed; where several
+ * do, in this tab only. Whoever is signed out leaves none behind. What is told to a grown-up is never kept.
+ */
 const prefix = 'draft:';
+
+/** Where drafts of this page are kept. */
+function kept(): Storage {
+  return document.body.dataset['own'] === undefined ? sessionStorage : localStorage;
+}
 
 type Typed = HTMLTextAreaElement | HTMLInputElement;
 
@@ -11,7 +19,7 @@ function isTyped(target: EventTarget | null): target is Typed {
 /** The form by where it is, what it does and what it carries; not by its update id or token, which are new each time. */
 function keyOf(field: Typed): string | null {
   const { form } = field;
-  if (!form) return null;
+  if (!form || form.closest('.grown-up')) return null;
   const args = Array.from(form.elements)
     .filter((one): one is HTMLInputElement => one instanceof HTMLInputElement && one.type === 'hidden')
     .filter(({ name }) => !name.startsWith('_'))
@@ -20,9 +28,11 @@ function keyOf(field: Typed): string | null {
 }
 
 function forgetAll(): void {
-  Object.keys(sessionStorage)
-    .filter((key) => key.startsWith(prefix))
-    .forEach((key) => sessionStorage.removeItem(key));
+  for (const storage of [sessionStorage, localStorage]) {
+    Object.keys(storage)
+      .filter((key) => key.startsWith(prefix))
+      .forEach((key) => storage.removeItem(key));
+  }
 }
 
 /** A stem that was just tapped stands in the form already; what was typed before follows it. */
@@ -40,18 +50,18 @@ export function keepDrafts(): void {
     }
     document.querySelectorAll<Typed>('form textarea, form input[type=text]').forEach((field) => {
       const key = isTyped(field) ? keyOf(field) : null;
-      const draft = key === null ? null : sessionStorage.getItem(key);
+      const draft = key === null ? null : kept().getItem(key);
       if (draft !== null && draft !== '') field.value = withStem(field, draft);
     });
     document.addEventListener('input', ({ target }) => {
       const key = isTyped(target) ? keyOf(target) : null;
-      if (key !== null && isTyped(target)) sessionStorage.setItem(key, target.value);
+      if (key !== null && isTyped(target)) kept().setItem(key, target.value);
     });
     document.addEventListener('submit', ({ target }) => {
       if (!(target instanceof HTMLFormElement)) return;
       Array.from(target.elements).forEach((field) => {
         const key = isTyped(field) ? keyOf(field) : null;
-        if (key !== null) sessionStorage.removeItem(key);
+        if (key !== null) kept().removeItem(key);
       });
       if (target.getAttribute('action') === '/out') forgetAll();
     });

@@ -16,7 +16,10 @@ export function watchIdle(): void {
   for (const kind of ['keydown', 'pointerdown', 'touchstart', 'scroll']) {
     document.addEventListener(kind, pressed, { passive: true });
   }
-  setInterval(() => {
+  const leave = (): void => {
     if (Date.now() - pressedAt > minutes * 60_000 + 30_000) location.assign('/');
-  }, 15_000);
+  };
+  setInterval(leave, 15_000);
+  // A laptop that is opened again shows nobody's page.
+  document.addEventListener('visibilitychange', leave);
 }

@@ -1,5 +1,7 @@
 import { slashCommands } from '../../commands/all.js';
 import { keeping } from '../../shared/keeping.js';
+import { invitation, permissions } from '../channels/discord/permissions.js';
+import { scopes } from '../channels/slack/manifest.js';
 import { settings } from './config.js';
 import type { Verb } from './io.js';
 import { usage } from './typed-command.js';
@@ -32,6 +34,17 @@ export function readmeTables(verbs: readonly Verb[]): Readonly<Record<string, st
     keeping: table(
       ['what', 'why', 'how long', 'who sees it'],
       keeping.map(({ what, why, howLong, who }) => [what, why, howLong, who]),
+    ),
+    'discord permissions': [
+      table(
+        ['permission', 'why', 'without it'],
+        permissions.map(({ name, why, without }) => [name, why, without]),
+      ),
+      `    ${invitation('YOUR_APPLICATION_ID')}`,
+    ].join('\n\n'),
+    'slack permissions': table(
+      ['scope', 'why', 'without it'],
+      scopes.map(({ name, why, without }) => [name, why, without]),
     ),
     verbs: verbs.map((verb) => `    npm run -s turnstone -- ${verb.usage}\n        ${verb.words}`).join('\n'),
   };

@@ -1,4 +1,15 @@
-import { OverwriteType, PermissionFlagsBits } from 'discord.js';
+/** Bits of Discord's permissions (its API documentation, "Permissions"). */
+export const bits = {
+  Administrator: 1n << 3n,
+  ViewChannel: 1n << 10n,
+  SendMessages: 1n << 11n,
+  ReadMessageHistory: 1n << 16n,
+  CreatePublicThreads: 1n << 35n,
+  SendMessagesInThreads: 1n << 38n,
+} as const;
+
+/** Whom a channel's own rule is for, as Discord counts them. */
+export const overwriteFor = { role: 0, member: 1 } as const;
 
 /** A permission that the bot needs, with why, and what is lost without it; `least` marks those without which nothing works. */
 export interface Permission {
@@ -15,7 +26,7 @@ export interface Permission {
 /** Every permission that the bot asks for. Answers to a person need none: they are part of the interaction. */
 export const permissions: readonly Permission[] = [
   {
-    bit: PermissionFlagsBits.ViewChannel,
+    bit: bits.ViewChannel,
     name: 'View Channel',
     why: 'the bot sees the place at all',
     without: 'nothing can be written there',
@@ -23,7 +34,7 @@ export const permissions: readonly Permission[] = [
     least: true,
   },
   {
-    bit: PermissionFlagsBits.SendMessages,
+    bit: bits.SendMessages,
     name: 'Send Messages',
     why: 'posts, changes and withdraws its own messages',
     without: 'nothing can be written there',
@@ -31,7 +42,7 @@ export const permissions: readonly Permission[] = [
     least: true,
   },
   {
-    bit: PermissionFlagsBits.ReadMessageHistory,
+    bit: bits.ReadMessageHistory,
     name: 'Read Message History',
     why: 'finds its own message again after a crash; nobody else’s words are kept or used',
     without: 'after a crash the place stops and asks staff whether a message arrived',
@@ -39,7 +50,7 @@ export const permissions: readonly Permission[] = [
     least: false,
   },
   {
-    bit: PermissionFlagsBits.CreatePublicThreads,
+    bit: bits.CreatePublicThreads,
     name: 'Create Public Threads',
     why: 'each text gets a thread of its own',
     without: 'all talk stands in the channel itself',
@@ -47,7 +58,7 @@ export const permissions: readonly Permission[] = [
     least: false,
   },
   {
-    bit: PermissionFlagsBits.SendMessagesInThreads,
+    bit: bits.SendMessagesInThreads,
     name: 'Send Messages in Threads',
     why: 'writes the parts and the talk into that thread',
     without: 'all talk stands in the channel itself',
@@ -57,7 +68,7 @@ export const permissions: readonly Permission[] = [
 ];
 
 /** Rights by which somebody writes in a place without the bot. */
-export const writing = PermissionFlagsBits.SendMessages | PermissionFlagsBits.SendMessagesInThreads;
+export const writing = bits.SendMessages | bits.SendMessagesInThreads;
 
 export interface Role {
   readonly id: string;
@@ -68,7 +79,7 @@ export interface Role {
 }
 export interface Overwrite {
   readonly id: string;
-  readonly type: OverwriteType;
+  readonly type: number;
   readonly allow: string;
   readonly deny: string;
 }
@@ -89,17 +100,17 @@ export function permissionsIn(
   const base = roles
     .filter(({ id }) => own.has(id))
     .reduce((sum, role) => sum | BigInt(role.permissions), 0n);
-  if ((base & PermissionFlagsBits.Administrator) !== 0n) return all;
+  if ((base & bits.Administrator) !== 0n) return all;
   const change = (before: bigint, some: readonly Overwrite[]): bigint => {
     const denied = some.reduce((sum, { deny }) => sum | BigInt(deny), 0n);
     const allowed = some.reduce((sum, { allow }) => sum | BigInt(allow), 0n);
     return (before & ~denied) | allowed;
   };
-  const ofRoles = overwrites.filter(({ type }) => type === OverwriteType.Role);
+  const ofRoles = overwrites.filter(({ type }) => type === overwriteFor.role);
   const steps = [
     ofRoles.filter(({ id }) => id === server),
     ofRoles.filter(({ id }) => id !== server && own.has(id)),
-    overwrites.filter(({ id, type }) => type === OverwriteType.Member && id === who.user),
+    overwrites.filter(({ id, type }) => type === overwriteFor.member && id === who.user),
   ];
   return steps.reduce(change, base);
 }

@@ -67,6 +67,9 @@ describe('a practice on Discord', () => {
     await school.as('Plover').pressLabel(asked, 'Yes, all are old enough');
     expect(await school.store.places(school.classId)).toHaveLength(2);
 
+    // Nothing goes through by itself here.
+    await tutor.command('class', 'set', { setting: 'moderation', value: 'hold everything' });
+
     // A passage comes as a file and is set.
     const url = school.standIn.file('limpets.md', passage);
     const file = { name: 'limpets.md', url, size: passage.length };

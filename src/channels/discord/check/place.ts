@@ -1,6 +1,6 @@
-import { ChannelType, PermissionFlagsBits, Routes } from 'discord.js';
+import { ChannelType, Routes } from 'discord.js';
 import type { BoundPlace, Finding } from '../../../../shared/channel.js';
-import { everybodyMayWrite, permissions, permissionsIn, writing } from '../permissions.js';
+import { bits, everybodyMayWrite, permissions, permissionsIn, writing } from '../permissions.js';
 import type { Overwrite, Role } from '../permissions.js';
 import { failureCode } from '../send/failure.js';
 import { saidNo, type Ask } from './ask.js';
@@ -51,7 +51,7 @@ function pastTheBot({ id, roles }: Server, label: string, overwrites: readonly O
   if (everybodyMayWrite(id, roles, overwrites)) return mend(checkWords('everybody writes', { place: label }));
   const others = roles.filter((role) => {
     if (role.id === id || role.managed) return false;
-    if ((BigInt(role.permissions) & PermissionFlagsBits.Administrator) !== 0n) return false;
+    if ((BigInt(role.permissions) & bits.Administrator) !== 0n) return false;
     return (permissionsIn(id, roles, overwrites, { roles: [role.id], user: null }) & writing) !== 0n;
   });
   return others.length === 0

@@ -23,6 +23,12 @@ const remedies: readonly { readonly code: string; readonly got: string; readonly
     got: 'a file that is no database',
     remedy: 'Stop, keep a copy of the folder as it is, and restore the newest backup.',
   },
+  // Our own statements are fixed, so that one which no longer fits means a schema that has changed by itself.
+  ...['SQLITE_ERROR', 'SQLITE_SCHEMA', 'SQLITE_MISMATCH', 'SQLITE_FORMAT'].map((code) => ({
+    code,
+    got: 'a damaged file',
+    remedy: 'Stop, keep a copy of the folder as it is, and restore the newest backup.',
+  })),
   ...['SQLITE_READONLY', 'SQLITE_CANTOPEN', 'EACCES', 'EPERM', 'EROFS'].map((code) => ({
     code,
     got: 'one that may not be written',

@@ -3,7 +3,8 @@ import { copiedLines } from '../../src/judging/sum-up-level.js';
 import { judgeSumUp } from '../../src/judging/judge-sum-up.js';
 import { makeTools } from '../../src/judging/tools.js';
 import { readLexicon } from '../../src/lexicon/read-lexicon.js';
-import { misspell, seededFrom } from '../support/misspell.js';
+import { misspell } from '../../src/app/evaluate/misspell.js';
+import { seededRandom } from '../../src/app/evaluate/seeded-random.js';
 
 const tools = makeTools(readLexicon());
 const segment =
@@ -42,7 +43,7 @@ describe('a pasted text is caught', () => {
 
   test('misspelt, in twenty seeded ways', () => {
     for (let seed = 1; seed <= 20; seed++) {
-      const share = copied(misspell(segment, 1 / 3, seededFrom(seed))).copied;
+      const share = copied(misspell(segment, 1 / 3, seededRandom(seed))).copied;
       expect(share, `seed ${seed}`).toBeGreaterThanOrEqual(copiedLines.most);
     }
   });

@@ -6,6 +6,7 @@ import { questions } from './questions.js';
 import { reading } from './reading.js';
 import type { Evaluation } from './row.js';
 import { screening } from './screening.js';
+import { spelling } from './spelling.js';
 import { sumUps } from './sum-up.js';
 
 /** All that `evaluate` measures, in the order of its table. */
@@ -18,4 +19,5 @@ export const evaluations: readonly Evaluation[] = [
   predictions,
   reading,
   screening,
+  spelling,
 ];

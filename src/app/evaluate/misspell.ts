@@ -1,13 +1,4 @@
-/** A source of chance that gives the same numbers for the same seed, 0..1 (mulberry32). */
-export function seededFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { isStopWord } from '../../text/stop-words.js';
 
 /** Ways in which children misspell: by ear, a letter doubled or missing, two swapped, a silent one left out. */
 const ways: readonly ((word: string, at: number) => string)[] = [
@@ -24,10 +15,10 @@ const ways: readonly ((word: string, at: number) => string)[] = [
       .replace(/e$/, ''),
 ];
 
-/** Misspells a share of the words of four letters and more, as children do. */
+/** Misspells a share of the content words of four letters and more, as children do. */
 export function misspell(text: string, share: number, random: () => number): string {
   return text.replace(/\p{L}{4,}/gu, (word) => {
-    if (random() >= share) return word;
+    if (isStopWord(word.toLowerCase()) || random() >= share) return word;
     const way = ways[Math.floor(random() * ways.length)] ?? ((same: string) => same);
     return way(word, 1 + Math.floor(random() * (word.length - 2)));
   });

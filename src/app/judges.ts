@@ -8,7 +8,7 @@ import { readPassage } from '../text/read-passage.js';
 /** Builds the judges once from the lexicon. */
 export function makeJudges(lexicon: Lexicon = readLexicon()): Judges {
   return {
-    screen: makeScreen(),
+    screen: makeScreen((word) => lexicon.knows(word)),
     judge: makeJudge(lexicon),
     read: (text, options) => readPassage(text, options, lexicon),
   };

@@ -1,69 +1,90 @@
-import { rulesOf, type Rule } from './rule.js';
+import { alarmRulesOf } from './alarm-rule.js';
 
-/** Things that a text, a game or a day can do to a child only in a manner of speaking. */
-const figure =
-  'laughing|laughter|boredom|embarrassment|cringe|to know|to see|to find out|for a|of heat|of hunger lol|inside lol|lol at';
+const figure = 'LOL;FIGURE;GAME;^_he|she|they|it|who|why|everyone';
 
 /** Words that may mean harm to oneself. A word screen calls a person and diagnoses nothing; the list is this project's own. */
-export const selfRules: readonly Rule[] = rulesOf('alarm', [
-  [
-    'wants to die',
-    `(?:want to|wants to|wanted to|wish to|wish i|wish i could|going to|ready to|deserve to|rather|better to|better if i|hope i|hoping i|like to|need to|i should|i should just|i could|i could just|i might as well|think about|thinking about|think of|thinking of|thought about|thoughts of|thoughts about|dream of|dream about|plan to|planning to|feel like|try to|tried to|trying to|just let me|let me|about) ~2 (?:die|dying|be dead|being dead|was dead|were dead|am dead|died|not be here|not being here|wasnt here|werent here|be gone|was gone|were gone|not exist|not existing|didnt exist|disappear forever|not be alive|wasnt alive|werent alive|isnt alive|wasnt born|was never born|were never born|never been born|never born|never wake up|not wake up|dont wake up|didnt wake up|end it|end my life|end it all|end everything|take my life|take my own life|stop living|stop existing|fall asleep forever|sleep forever|suicide)`,
-    'i want to die',
-    'the wolf was about to die',
-    '',
-    `(?:die|dead|dying|died) (?:laughing|of (?:boredom|laughter|embarrassment|heat|shame|cringe)|from (?:laughing|boredom|embarrassment))|(?:he|she|they|it|the \\S+|who|wolf|king|queen|boy|soldiers?) ~3 (?:want to|wants to|wanted to|going to|about to|might|rather|ready to|hoped to|tried to|was|were|is|are|will|would|could|should|deserve to) ~2 (?:die|dying|died|disappear)(?: ~3 \\S+)?|(?:think|hope|hoping|guess|predict|bet|thought|wish) ~3 (?:he|she|they|it|the \\S+) ~4 (?:die|died|dead|dying|dies)|(?:die|dying|died) (?:of|from) (?:${figure})`,
-  ],
-  [
-    'does not want to live',
-    '(?:i|§|he|she|friend|sister|brother|mum|dad|\\S+) ?(?:really |just )?(?:dont|didnt|not|never|wont|cant|no longer) (?:really |even |feel like )?(?:want to|wants to|wanting to|wanted to|like|care if i|need to|deserve to|see why i should) ?(?:be|stay|live|living|wake up|exist|go on living|being|am|keep) ?(?:here|alive|living|in this world|on this earth|going|around)? ?(?:anymore|any longer|tomorrow|in the morning|again)?',
-    'i dont want to be here anymore',
-    'i dont want to be the leader',
-    '.*(?:want to|like|need to|care if i|wanted to|feel like|even|really|just)(?: (?:be|stay|am|keep|being|go|live))?|.* going|(?:he|she|they|it|wolf|fox|people|\\S+s) .*',
-  ],
-  [
-    'hurts oneself',
-    '(?:kill|kills|killing|hurt|hurts|hurting|harm|harms|harming|cut|cuts|cutting|hit|hits|hitting|burn|burns|burning|hate|hates|starve|starving|drown|hang|stab|scratch|scratches|scratching|punch|punches|unalive|bite|bites|punish|choke|end|shoot|poison|do something to|do something bad to|do things to|threw up|make) ~1 (?:myself|my self|himself|herself|themselves|me self) ?(?:sick|bleed|throw up)?|self harm(?:ing|ed|s)?|selfharm',
-    'i hurt myself when i am sad',
-    'i make myself a sandwich',
-    '(?:make|end) (?:myself|himself|herself|themselves)|(?:kill|kills|hurt|hurts|hit|hits|cut|cuts|hate|hates|burn|burns|drown|hang|stab|bite|shoot|scratch|starve|poison|punish) (?:himself|herself|themselves)',
-  ],
-  [
-    'suicide',
-    'suicid\\S*|overdose\\S*|self harm\\S*|sewerslide|kms|unaliv\\S*|(?:took|take|taking|swallow|swallowed) ~3 (?:pills|tablets|medicine)(?: ~3 (?:die|sleep|all))?|razor(?: blade)?s?|(?:cut|cuts|cutting|scars|marks|slit) ~2 (?:my|her|his) (?:arm|arms|wrist|wrists|leg|legs|skin|thigh|thighs)|jump ~1 (?:off|from|in front of) ~2 (?:bridge|roof|window|building|train|cliff|car|bus|lorry)|(?:hang|noose|rope) ~3 (?:myself|round my neck|around my neck)|(?:step|walk|run|lie) ~1 (?:in front of|under|on) ~1 (?:train|car|bus|traffic|tracks|lorry)',
-    'i think about suicide',
-    'the goat can jump far',
-    '(?:he|she|they|it|boy|goat|fox|\\S+s) (?:take|took|jump).*',
-  ],
-  [
-    'no point in living',
-    '(?:whats the|what is the|no|see no|isnt any|any|is there a|there is no|not much|see the|see any) (?:point|reason|use|sense) ?(?:of|in|to)? ?(?:me )?(?:live|living|life|being alive|be alive|being here|going on|go on|anything anymore|anything|existing|getting up|trying anymore|carrying on)|life (?:isnt|is not|not|aint|wasnt) ~1 (?:worth|for me|fun anymore)|(?:not|isnt|aint|never) worth (?:living|it anymore|being alive)|worthless ~2 me|(?:i am|i feel|im|feel|feeling) ~2 (?:worthless|a burden|hopeless|empty inside|numb|invisible to everyone|like nothing|dead inside|like dying|trapped)|hate ~1 (?:my life|being me|being alive|living|my self)|tired of (?:living|life|being alive|everything|being here|it all|being me)|sick of (?:living|life|being alive|being me)|give up on (?:life|everything|living)',
-    'whats the point of living',
-    'what is the point of the story',
-  ],
-  [
-    'better off without me',
-    '(?:better|happier|easier|fine|nicer|best) ~2 (?:without me|if i (?:was|were|am|wasnt|werent|had|died|left|disappeared|didnt)|when i am gone|once i am gone)|(?:nobody|who|anyone|no one|everyone|nobody else) ~3 (?:miss|care|cares|notice|notices|mind|sad|cry|come|glad|happy) ~2 (?:if i (?:was|were|am|died|disappeared|vanished|left|wasnt|go|went|die)|when i (?:am|die)|me if|me when|if i|i am gone)|nobody (?:would )?(?:cares|care|notice|notices) (?:about me|if i|me|whether i)|i wish i (?:was|were) (?:never|not|somebody else|someone else|invisible forever|a ghost)',
-    'they would all be better off without me',
-    'the hens were better off without the fox',
-  ],
-  [
-    'says goodbye for ever',
-    '(?:goodbye|bye|farewell|suicide|last) (?:letter|note|message|letters) |(?:goodbye|good bye|bye) ~3 (?:forever|for good|everybody i|this is the end|this is my last|i cant|world|cruel world|i am done|i loved)|(?:anymore|any longer|done|over|end) ~2 (?:\\/ )?(?:goodbye|good bye|bye) ?(?:everyone|all|forever|world|mum|dad)?|(?:wont|never|not|last time|dont) ~4 see (?:me|each other) ~1 (?:again|anymore|after|ever|alive|monday|tomorrow)|see me (?:again|anymore) (?:after|ever)|(?:after|by|on|until) \\S+ (?:i|you) wont ~4 (?:be here|see me|be around|have to|exist)|(?:wont|not going to|not) be (?:here|around|alive) ~1 (?:much longer|next|after|anymore|on|tomorrow|by|for|to see)|(?:last|final) (?:time|day|message|post) ~3 (?:see me|hear from me|on earth|alive|ever|i will)|(?:wrote|write|written|writing|left) ~2 (?:goodbye|my will|a last letter|a note for when)|(?:gave|give|giving|given) ~1 (?:away )?(?:all )?my (?:things|stuff|toys|bracelet|favourite \\S+) ~2 (?:away )?(?:because|since|forever|before i|i wont|dont need)',
-    'i wrote a goodbye letter to my mum',
-    'goodbye everyone see you tomorrow',
-  ],
-  [
-    'wants it all to stop',
-    '(?:want|wish|need|make|just) ~1 (?:it|everything|the pain|my life|this|the world|it all) ~1 (?:all )?(?:to )?(?:stop|end|be over|go away|finish|over)(?= forever| now| \\/| and | $)|nothing (?:matters|helps|makes me happy|is fun)(?: anymore| to me| now| i| just)?|(?:cant|couldnt|dont want to) (?:do|take|go on|cope|stand|handle|live|carry on|deal|keep going|bear|continue) ?(?:with )?(?:this|it|like this|on|life|doing this|going)? ?(?:anymore|any longer|any more|much longer|forever)|(?:sleep|asleep|bed) ~2 (?:and |but )?(?:not|never|dont|wont|didnt) (?:have to )?wake(?: up)?|never wake up|(?:cry|crying|cried) ~2 (?:to sleep|every night|each night|every day|all night)|(?:voice|voices) ~2 (?:tells?|telling|say|says|in my head)|(?:nobody|no one) ~1 (?:loves|wants|needs|understands) me|(?:i|im) ~2 (?:so )?(?:alone|lonely) ~2 (?:nobody|all the time|always|in the world|that i)|do something (?:bad|terrible|stupid|silly) to (?:me|myself)',
-    'i just want it all to stop',
-    'i want it to stop raining',
-    '.*(?:cant|couldnt) (?:do|take|stand) (?:this|it) (?:word|page|question|one|part).*|(?:nothing) (?:matters|helps) .*',
-  ],
-  [
-    'not eating, not sleeping',
-    '(?:i|ive|have|i am) ~2 (?:stopped eating|not eating (?:anymore|anything|so|because|at all|again)|starve|starving (?:on purpose|so)|skip(?:ping)? (?:all )?(?:my )?meals|throw up (?:after|my|on)|make (?:me|my self) sick|threw up on purpose|dont eat (?:so|to|because|anymore)|scared to eat|too fat to)|(?:throw|throwing) up (?:so|to) ~2 (?:thin|skinny|not get fat)',
-    'i stopped eating so i get thin',
-    'i am not eating mushrooms',
-  ],
+export const selfRules = alarmRulesOf([
+  {
+    name: 'wants to die',
+    when:
+      'I WANT|wonna DIE; I want|wanna_to die|dead|gone; I keep thinking DIE; I WANT to be_dead|gone; I would_rather_be_dead; just|please let_me_die; I should|might|could just DIE; ' +
+      'I feel_like DIE; god|them to take_me; wish DIE me; i cud|could do_that_too; my_plan_is .. over|end|gone; I better_off dead; i kill_myself; ready|going to DIE $; i WANT to kms; ^_kms; ^_WANT DIE',
+    unless: `${figure}; THEM to die; want|hope|wish|think|thought HE|it|him|her|them|you|people; WANT of_boredom; disappear when|from_class; cross_my_heart; ALIVE i; rather than; to_see; dead_body; how_deep; deep_do; would_run; miss_asks; YOU`,
+    example: 'i want to die',
+    not: 'the wolf wants to kill the lamb',
+  },
+  {
+    name: 'does not want to live',
+    when:
+      'I dont|not|no|never WANT|like to|be live|living|alive|exist|wake|existing $; I dont|not|no WANT live|living|alive|exist|existing|wake at_all|anymore|anylonger|again|now|really|up|more; me dont WANT live; ' +
+      'dont WANT be_here anymore|again|ever|longer|more; dont_want_to_be_in_this_world; dont_want_this_life; wish didnt|dont have be|live alive|living; i dont want exist; dont WANT my life; not|never|no WANT be alive; dont_want_to_be_anymore; ' +
+      'tired|sick|done for|of|with to_be_alive|be_alive|live|life|alive|living|everything; I wish I not|never|wasnt|werent|didnt born|made|alive|exist|existed|be; wish I never_be|been; should never be born|made|here; why was|did|am I born|alive|exist; ' +
+      'i cant_live_anymore; cant do life; what|whats the|is point of|in|to me|my|life|living|being|live|existing|waking; no|any|a reason|point|sense to|in|of live|living|life|wake|alive|be|stay|exist|going; ' +
+      'dont have to be|live alive|long|anymore; not_worth living|it_anymore|life; life isnt|not|no worth; never been born; never_been_made; i was a mistake; had_not been_born',
+    unless: `LOL; pizza; ^_HE; in_a_bed; ^_THEM KIN|THEIRKIN; why he|she|they|YOU; YOU_have`,
+    example: 'i dont want to live anymore',
+    not: 'i dont want to be the leader',
+  },
+  {
+    name: 'hurts oneself',
+    when:
+      'I|to|and|sometimes|keep SELFCUT myself; I SELFCUT myself|me_again; SELFCUT my_BODY with|until|till|because|so|when|and|on_purpose|again|compass|WHEN; I cut again|$; i_cut_$; SELFCUT|MARK on my arm|arms|leg|legs|wrist|wrists|thigh i|no|nobody|from_me|myself|WHEN|again; ' +
+      'I HARM|ROUGH|SELFCUT my BODY .. until|till|bleed|bleeds|stops|quiet|feel|helps|better|on_purpose|again|myself; have_to|must punish me|myself; self|selfharm|selfharming harm|harming|hurting; i_ritze; ' +
+      'have|got|more cuts on|all my|me; make myself throw|sick|vomit|puke|starve; throw up after|every|so; i starve_myself; i dont|not deserve food|eat|live|anything|love; havent|not|stopped eaten|eat|eating .. because|so fat|disgusting|thin|gone|disappear|smaller|ugly; day_4; can_you_die .. not; ' +
+      'something bad|stupid to_myself; do|did something to_myself; SELFCUT on_purpose; hate myself so|and|more|i; hold my_breath .. over|die|dead|never|forever; hurting_myself; SELFCUT my BODY on|against the|a wall|door|floor|desk|table; can|could YOU|i|someone|a die from not|starving|cutting; hurt myself again|on_purpose|sometimes|$; SELFCUT me_self',
+    unless: 'GAME; CARE; LOL; laughing; ^_he|she; cut_myself_on; paper; gardening|brambles|berries|cat',
+    example: 'i hurt myself when i am sad',
+    not: 'i make myself a sandwich',
+  },
+  {
+    name: 'a way to die',
+    when:
+      'I take|took|taken|swallowed|found|find|have|thinking|thought|know|hide|count|counted|keep PILLS; how many PILLS; PILLS too_many|all|at_once; PILLS .. sleep|die|dead|forever|over|think; KIN PILLS last_night|and_i; took|take some|all .. PILLS; ' +
+      'I|think|thinking|about|want|could|wanna jump|jumping|step|walk|stepping|walking|fall off|from|in_front|under|into LEAP|car|cars|school|it; I stand|stood|sit|go at|on|near|by|to bridge|roof|cliff|tracks|train|railway|edge; jump|jumping off|from LEAP; how|when .. to DIE|kill_myself; what|how is|way .. fastest|easiest|best die|dead|death|kill; ' +
+      'does|if .. hurt|hurts .. die|dead|stop_breathing|drown|dying; do_it .. hurt; if I stop breathing|stop_breathing; rope .. neck|myself|tree|tonight|around; wish .. car|bus|train|it|he had|would hit|kill|run_over me; in_front_of KIN|the train|bus|car|lorry; look|think|stare .. sea|water|river .. in|into and not; want to drown; ' +
+      'I|me suicide|suicidal|kms|overdose|hang_myself|kill_myself; suicide is|note|plan|thoughts|on; i|we unalive|unalived; i_wanna unalive; kms; sleep_pills; want .. suicide|unalive; like|think|look|stand .. going|go|walk in_and|into_it; in_and_not coming|come out|back; hold|held my_breath .. over|end|stop|die; on_day NUM; WANT be in|inside a|the|one grave|ground|coffin; grave .. want be; WANT let_go; kill_myself',
+    unless: 'GAME; LOL; FUN; ^_does .. it; mean|means; lake; pier; pool; kms_away; BOOKWORK|spell; mission; spend; frogs|bees|fish|birds|they|he|she|people die|dead; hay|vitamins|allergy|doctor|tasted|strawberry; tasted; if_i_was; ^_HE; to_school; km; shed; mat',
+    example: 'i took some of mums tablets so i never wake up',
+    not: 'the goat can jump far',
+  },
+  {
+    name: 'better off without me',
+    when:
+      'EVERYONE|KIN|it|life|all|things better|happier|easier|glad|fine|nicer|rich|relieved without_me|if_i|if_me|when_i|when_im|if_there; better|happier|happyer|easier .. without_me|if_i|without|when_i_am; EVERYONE happier|better i; it easier for them with only; EVERYONE|KIN WANT me DIE|gone|dead; ' +
+      'NOBODY|who|noone would|will|even cry|miss|notice|care|know|mind|remember .. if_i|me|i_was|when_i; NOBODY would|will|wud miss|notice me|i; if i|me gone|dead|died|disappeared|wasnt|left|vanished|not .. NOBODY|notice|miss|care|better|happier; NOBODY miss|notice me; ' +
+      'KIN|everything better|happier if KIN had|has|got different|other|another; world better|happier|nicer without_me|if_i; waste of space|air|life; i useless|worthless|burden|nothing|rubbish|trash .. and|to|everyone|everybody|anyway|so; no_use_to_anybody; no_use_to_anyone; i_am a burden|waste|mistake|problem; NOBODY miss me; same_tilda',
+    unless: 'LOL; GAME; ^_HE; TELL_us; she|he thinks|is|feels|says; NOBODY_asked; homework',
+    example: 'they would all be better off without me',
+    not: 'the hens were better off without the fox',
+  },
+  {
+    name: 'says goodbye for ever',
+    when:
+      'goodbye|bye forever|for_ever|world|everybody|everyone_i|for_good|life; cant|done|over|anymore .. goodbye|bye; goodbye letter|note|message|card; letter|note for when|mum|dad|them .. gone|dead|not; wrote|write|left|writing KIN|a|my|mum .. goodbye|letter .. gone|goodbye|dead|die|leave; ' +
+      'last|final post|message|time|night|words .. look|ever|alive|writing|see|live|be|goodbye; this_is .. last|final .. time|message|post writing|i|ever|from; dont|no look|search|wait|come .. for me .. tomorrow|again|anymore; never|wont|not see|hear me|from_me again|after|anymore|ever; wont|not have_to see me; ' +
+      'I|me not|wont going|be here|around|alive for|by|much|longer|anymore|next_birthday|christmas|soon|when_you; i_will|am_going be gone soon|tomorrow|forever|monday|friday|$; i_will_be_gone; I gave|give|giving away|all my things|stuff|toys|everything|favourite; YOU can have|take my .. need|dont|wont|never; wont need them|it anymore|any; ' +
+      'where KIN is|are|went .. ground|heaven|dead|grave|now|sky; soon .. with KIN heaven|dead|grave|angels; be|am_going|go with|to KIN in heaven|grave|ground; be where KIN is .. ground|dead|heaven; i picked|chose|know|have the|a day|date|place|plan .. it|already|$; this is the_end_for|goodbye; thank|thanks .. bye tonight|forever; tonight .. i do_it|end; i decided .. die|it|really; ' +
+      'i really do_it; no_one|NOBODY stop me when|if|now; then_its over; my_life_is over; sorry_for_everything; i|me invisible .. here',
+    unless: 'LOL; dentist; holiday|holidays|visit|visiting; GAME; ^_HE; for_today; before_the; charity|jumble|little_cousin; weekend; week .. holiday; WOULD; chapter|book|film; wednesday; tuesday',
+    example: 'goodbye forever everyone',
+    not: 'bye everyone see you on tuesday',
+  },
+  {
+    name: 'cannot go on',
+    when:
+      'I cant go_on|carry_on|take_it|cope|take_this|do_it|bear anymore|any_more|longer|no_more|$; i_cant_take; done with everything|life|all|it_all|trying|living; I am done forever|with_life; dont know|no how .. longer|can|to go|do|carry|cope|keep; how_much_longer i; ' +
+      'hate my_life|my_self|being_alive|living|being_me; hate myself; my_life is|feels over|pointless|worthless|meaningless|hell|nothing|done|ruined|empty; nothing matters|helps|left; want|wish it|all|everything|the_pain to|would stop|end|over|be_over|go_away; want feel nothing|anything|numb; dont_want_to feel; ' +
+      'too_sad to live; dont_want|not_want feel anything|nothing|this; hurts inside|so_much .. feel|die|stop; no hope|reason left|anymore|for_me; give up on life|everything|living|myself; i_feel dead|empty|numb inside|all; want|wish to disappear|vanish|be_invisible .. forever|not|never|come|back|everyone; end .. my life|it_all; thinking|think about|of end|ending|death|dying|dead|letting_go',
+    unless: 'LOL; BOOKWORK; GAME; HE|it cant; ^_HE; this_book; eyes; chapters; hat|hair; KIN .. better; wolf|king|captain; questions; of_the',
+    example: 'i just cant go on anymore',
+    not: 'i cant do this question',
+  },
+  {
+    name: 'wishes not to wake up',
+    when:
+      'WANT|wish|pray|prayed|ask|hope|asked|beg|rather|could|like .. sleep|asleep .. never|not|forever|dont|and_not; WANT|wish|pray|ask|hope|asked|beg|god .. not|never|dont wake|get|waking|open|woke; sleep|asleep .. never|not wake|get_up|waking|have_to; eyes .. stay closed|shut; i_wish .. do_that|didnt_wake; not|never wake_up|wake tomorrow|again|ever|$; hope .. stay closed; wish i_was asleep forever',
+    unless: 'LOL; cat; saturday; FUN; ^_HE|the|poor; cosy; KIN wont|cant|wake|not; GAME; ANIMAL_wake',
+    example: 'i wish i could sleep and never wake up',
+    not: 'i want to sleep all day its saturday',
+  },
 ]);

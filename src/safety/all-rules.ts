@@ -1,10 +1,6 @@
 import { advertRules } from './advert-rules.js';
-import { broadRules } from './alarm-broad-rules.js';
+import { alarmRules } from './alarms.js';
 import { languageRules } from './alarm-languages.js';
-import { moreRules } from './alarm-more-rules.js';
-import { othersRules } from './alarm-others-rules.js';
-import { selfRules } from './alarm-self-rules.js';
-import { worldRules } from './alarm-world-rules.js';
 import { contactRules } from './contact-rules.js';
 import { cruelRules } from './cruel-rules.js';
 import { hurtfulRules } from './hurtful-rules.js';
@@ -16,11 +12,7 @@ export const allRules = [
   ...hurtfulRules,
   ...cruelRules,
   ...advertRules,
-  ...selfRules,
-  ...othersRules,
-  ...worldRules,
-  ...moreRules,
-  ...broadRules,
+  ...alarmRules,
   ...languageRules,
   ...personalRules,
   ...contactRules,

@@ -1,19 +1,15 @@
-import { eachMatch } from './each-match.js';
+import { eachMatch, overlapping } from './each-match.js';
 import type { Finding, ScreenInput, Screening } from '../../shared/judgements.js';
 import { advertRules } from './advert-rules.js';
 import { isHeld, teasing } from './aim.js';
-import { broadRules } from './alarm-broad-rules.js';
 import { languageRules } from './alarm-languages.js';
-import { moreRules } from './alarm-more-rules.js';
-import { othersRules } from './alarm-others-rules.js';
-import { selfRules } from './alarm-self-rules.js';
-import { worldRules } from './alarm-world-rules.js';
-import { distressIn } from './distress.js';
+import { readAlarms, type AlarmReading } from './alarms.js';
 import { floodIn } from './flood.js';
 import { foldText, type Folded } from './folding.js';
 import { contactRules } from './contact-rules.js';
 import { cruelRules } from './cruel-rules.js';
 import { hurtfulRules } from './hurtful-rules.js';
+import { readsLike } from './learned.js';
 import { linksIn } from './links.js';
 import { namesIn } from './names.js';
 import { personalRules } from './personal-rules.js';
@@ -24,19 +20,11 @@ import { matterOf, overlap, saysSo, settingOf, stem, type Setting } from './sett
 import { rangeOf, speak, type Spoken } from './spoken.js';
 import { whereaboutsRules } from './whereabouts-rules.js';
 
-/** Share of a post's matter that stands in the passage from which an alarm is taken for a quotation; ours. */
-const quoted = 0.6;
-/** Of the words found alone, where the rest of the post may be the child's own; ours. */
-const quotedWords = 0.75;
-
 /** Passages with their classes that are kept read. */
 const mostSettings = 64;
 
-const alarmRules = [...selfRules, ...othersRules, ...worldRules, ...moreRules, ...broadRules];
 const telling = [...personalRules, ...contactRules, ...whereaboutsRules];
 const hurting = [...hurtfulRules, ...cruelRules];
-const ownLife =
-  / (?:like (?:me|my|at my|in my|our)|same (?:as|at|in|with) (?:me|my)|happens to me|happened to me|me too|at my house|at home|my life|i know how (?:he|she|they) feels?) /u;
 
 /** A post made ready for the rules. */
 interface Post {
@@ -77,24 +65,9 @@ function matches(rules: readonly Rule[], post: Post, excused: (words: string) =>
   return found;
 }
 
-function wordList(words: string): readonly string[] {
-  return words
-    .trim()
-    .split(' ')
-    .filter((word) => word.length >= 3);
-}
-
-function alarms(post: Post): Finding[] {
-  const { spoken, setting, folded } = post;
-  const own = ownLife.test(spoken.text);
-  const retold = !own && overlap(matterOf(spoken), setting) >= quoted;
-  const found = matches(alarmRules, post, (words) => {
-    if (own) return false;
-    if (saysSo(words, setting)) return true;
-    return retold && overlap(wordList(words), setting) >= quotedWords - 0.25;
-  });
-  const distress = found.length === 0 && !retold ? distressIn(spoken, setting) : null;
-  if (distress !== null) found.push(distress);
+/** What the alarm rules found, and the rules of other languages over the folded text. */
+function alarms({ setting, folded }: Post, reading: AlarmReading): Finding[] {
+  const found = reading.hits.filter(({ strong }) => strong).map(({ finding }) => finding);
   for (const rule of languageRules) {
     const match = eachMatch(rule.pattern, folded.text)[0];
     if (match === undefined || setting.passage?.text.includes(` ${match[0]} `)) continue;
@@ -123,7 +96,7 @@ function hurts(post: Post): Finding[] {
       place: { in: 'text', start: one.start, end: one.end },
     }));
   const cruel = matches(hurting, post, (words) => !/ §s? /u.test(words) && saysSo(words, setting));
-  const about = teasing(spoken, setting);
+  const about = teasing(spoken, setting, post.text);
   return [...rude, ...cruel, ...(about === null || rude.length + cruel.length > 0 ? [] : [about])];
 }
 
@@ -131,7 +104,7 @@ function details(post: Post): Finding[] {
   const { folded, setting, text } = post;
   const found: Finding[] = [];
   for (const rule of telling) {
-    for (const match of eachMatch(rule.pattern, folded.text)) {
+    for (const match of overlapping(rule.pattern, folded.text)) {
       const words = match[0];
       if (rule.unless !== null && words.match(rule.unless)) continue;
       if (setting.names.has(words.replace(/^@/u, ''))) continue;
@@ -172,11 +145,11 @@ function isTold(text: string, at: number, rule: string, setting: Setting): boole
 /** Whether a detail is the story's: the passage has at least half of its telling words. */
 function isStory(words: string, setting: Setting): boolean {
   const telling = words.match(/[\p{L}\p{N}]{3,}/gu) ?? [];
-  return telling.length > 0 && overlap(telling, setting) >= 0.5;
+  return telling.length > 0 && overlap(telling, setting) > 0.5;
 }
 
-/** Builds the screen: pure and synchronous, the same post gives the same findings. Whatever is found holds the post for an adult; an alarm also calls one. */
-export function makeScreen(): (input: ScreenInput) => Screening {
+/** Builds the screen: pure and synchronous, the same post gives the same findings. Whatever is found holds the post for an adult; an alarm also calls one. Words that `knows` doesn't know may be misspelt worry words. */
+export function makeScreen(knows: (word: string) => boolean = () => true): (input: ScreenInput) => Screening {
   const settings = new Map<string, Setting>();
   const kept = (passage: string | undefined, names: readonly string[]): Setting => {
     const key = `${names.join('\n')}\n\n${passage ?? ''}`;
@@ -201,14 +174,18 @@ export function makeScreen(): (input: ScreenInput) => Screening {
     const post: Post = { text, folded, spoken, setting };
     const flood = floodIn(text);
     const adverts = matches(advertRules, post, (words) => saysSo(words, setting));
-    const findings = [
-      ...alarms(post),
+    const reading = readAlarms(spoken, setting, knows);
+    const ruled = [
+      ...alarms(post, reading),
       ...hurts(post),
       ...details(post),
       ...linksIn(text, folded),
       ...(flood === null ? [] : [flood]),
       ...adverts,
-    ].toSorted((a, b) => a.place.start - b.place.start);
+    ];
+    const findings = [...ruled, ...readsLike(text, reading, spoken, setting, ruled)].toSorted(
+      (a, b) => a.place.start - b.place.start,
+    );
     return { hold: findings.length > 0, alarm: findings.some(({ kind }) => kind === 'alarm'), findings };
   };
 }

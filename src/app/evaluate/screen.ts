@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ScreenInput, Screening } from '../../../shared/judgements.js';
+import { readLexicon } from '../../lexicon/read-lexicon.js';
 import { makeScreen } from '../../safety/screen.js';
 
 /** One figure of a judge on labelled posts; the interval is Wilson's at 95 %, `n` what it was counted on. */
@@ -80,7 +81,8 @@ export function evaluateScreen(
   setsDir: string,
   only: readonly ('open' | 'sealed')[] = parts,
 ): readonly Figure[] {
-  const screen = makeScreen();
+  const lexicon = readLexicon();
+  const screen = makeScreen((word) => lexicon.knows(word));
   return sets.flatMap(({ name, label }) =>
     only.flatMap((part) =>
       figuresOf(

@@ -1,0 +1,16 @@
+import { alarmRulesOf } from './alarm-rule.js';
+
+const who = 'REALFRIEND';
+const harmless = 'GAME; baby .. cries; secret_about; LOL; CARE; STORY; paper|hair|cake|rope; story; birthday; party; ANIMAL; ball; answer|question|sum-up|idea|point; ^_he|the';
+
+/** Words that may mean that another child is in danger. */
+export const friendRules = alarmRulesOf([
+  {
+    name: 'a friend in danger',
+    when:
+      `${who} WANT|says|said|plan|plans|is|might|told|going|keeps|texted|wrote|talks|thinks|tried|swallowed|took .. DIE|PILLS|goodbye|jump|hurt_herself|hurt_himself|run_away|knife|kill|suicide|be_here|forever|cut|live; ${who} SELFCUT herself|himself|themselves|themself|her_arms|his_arms|arms; ${who} has|with|got|have|always|covered|comes MARK|knife|bruises|cuts; ${who} THEIRKIN|dad|stepdad|mum|uncle|brother|HE HARM|ROUGH|TOUCH|hits|LOCK|hurts .. him|her|them|room|alone|LONG|away|there|hungry; ${who} said|says|told|tells HARM|DIE|hungry|LOCK|scared|TOUCH|no_food|nobody|PILLS|hits; ${who} told_me|told_us|says .. HARM|hits|hurts|die|hungry|touches; ${who} sends|sent|send|shares IMAGE to|of_herself|of_himself|HE; ${who} meet|meets|meeting|met|going|talks|chats|wants|dates .. man|stranger|online|older|grown|alone|boyfriend|old|guy; ${who} not|doesnt|dont|never|isnt|hasnt|stopped|wont|only eat|eaten|allowed_food|fed|eating|food|come_home|wake|eats|crisps; ${who} take|takes|eats|eat|asks|begs FOOD|us|food|me .. bins|home|every|LONG|food|gone; ${who} sleeps|lives|live|sleep|slept|stays|living in|at|on|outside the_ROUGHBED|a_ROUGHBED|ROUGHBED; ${who} ran|run|running|gone|missing|disappeared away|missing|since|and|last|from; ${who} gave|giving|gives .. things|stuff|everything; ${who} cries|screams|screaming|crying|cry|scream HABIT|all|every|because|at_night|in|and; ${who} is|gets|getting|being|got HARM|hurt|bullied|beaten|abused|starved|LOCK|followed|unsafe|hit .. ; worried|scared|frightened about|for ${who}; i think ${who} is|gets .. hurt|hungry|danger|beaten|hit; she|he wrote|said|told|sent|texted|left goodbye|bye .. forever|phone|answer|scared|everybody|gone|now|off; heard|seen|see|find from ${who}|§ .. goodbye|phone|gone|missing|off|since|forever; promised|swore|made_me|asked|told not_to_tell|dont_tell|not_tell|to_tell|never_tell|to_keep .. KILL|die|hurt|cut|hits|plan|dad|home|himself|herself; someone|girl|boy|kid|neighbours next_door SHOUT|screams|cries|cry|hitting; hear|hearing hitting|screaming|crying|screams; shes|she|he said|says|going|wants|will she|he|shes|to jump|die|kill|hurt .. ; ${who} .. says .. falls|fell|none_at_home|nothing; ${who} in|has danger; KIN|SIBLING swallowed|took|drank something|PILLS|pills|a_lot; SIBLING talks|meets|meet|sends|sent|chats .. man|old|stranger|meet|IMAGE; SIBLING has|with MARK; goodbye like|for forever; told me goodbye; wrote|said|says goodbye to|for everybody|everyone|us|me|forever; ${who} dad|mum|stepdad|uncle|brother hits|HARM|hurts|locks|touches|drinks`,
+    unless: harmless,
+    example: 'my friend cuts herself',
+    not: 'his friend cut the rope',
+  },
+]);

@@ -16,7 +16,7 @@ export interface Learned {
 /** What the learned layer looks for, each with what its findings are called. */
 export type Concern = 'alarm' | 'hurtful' | 'personal';
 
-const models: Readonly<Record<Concern, Learned>> = stored.models;
+const models: Readonly<Record<Concern, Learned>> = stored;
 const laid = new Map(
   (Object.keys(models) as Concern[]).map((concern) => [concern, new Map(Object.entries(models[concern].weights))]),
 );

@@ -10,6 +10,7 @@ import { contactRules } from './contact-rules.js';
 import { cruelRules } from './cruel-rules.js';
 import { hurtfulRules } from './hurtful-rules.js';
 import { readsLike } from './learned.js';
+import { featuresOf } from './learned-features.js';
 import { linksIn } from './links.js';
 import { namesIn } from './names.js';
 import { personalRules } from './personal-rules.js';
@@ -148,8 +149,8 @@ function isStory(words: string, setting: Setting): boolean {
   return telling.length > 0 && overlap(telling, setting) > 0.5;
 }
 
-/** Builds the screen: pure and synchronous, the same post gives the same findings. Whatever is found holds the post for an adult; an alarm also calls one. Words that `knows` doesn't know may be misspelt worry words. */
-export function makeScreen(knows: (word: string) => boolean = () => true): (input: ScreenInput) => Screening {
+/** Makes posts ready for the rules; passages with their classes are kept read. */
+function makeReader(knows: (word: string) => boolean): (input: ScreenInput) => Post & { readonly reading: AlarmReading } {
   const settings = new Map<string, Setting>();
   const kept = (passage: string | undefined, names: readonly string[]): Setting => {
     const key = `${names.join('\n')}\n\n${passage ?? ''}`;
@@ -171,10 +172,29 @@ export function makeScreen(knows: (word: string) => boolean = () => true): (inpu
         all[at + 1]?.word ?? '',
       );
     });
-    const post: Post = { text, folded, spoken, setting };
+    return { text, folded, spoken, setting, reading: readAlarms(spoken, setting, knows) };
+  };
+}
+
+/** What the learned layer sees of a post; for training. */
+export function screenFeatures(
+  knows: (word: string) => boolean,
+): (input: ScreenInput) => ReturnType<typeof featuresOf> {
+  const read = makeReader(knows);
+  return (input) => {
+    const { text, reading, setting } = read(input);
+    return featuresOf(text, reading, setting);
+  };
+}
+
+/** Builds the screen: pure and synchronous, the same post gives the same findings. Whatever is found holds the post for an adult; an alarm also calls one. Words that `knows` doesn't know may be misspelt worry words. */
+export function makeScreen(knows: (word: string) => boolean = () => true): (input: ScreenInput) => Screening {
+  const read = makeReader(knows);
+  return (input) => {
+    const post = read(input);
+    const { text, folded, spoken, setting, reading } = post;
     const flood = floodIn(text);
     const adverts = matches(advertRules, post, (words) => saysSo(words, setting));
-    const reading = readAlarms(spoken, setting, knows);
     const ruled = [
       ...alarms(post, reading),
       ...hurts(post),

@@ -30,6 +30,24 @@ describe('The configuration', () => {
     );
   });
 
+  it('takes Slack by one token, or by the three settings for many workspaces, none of which is any good alone', () => {
+    const many = {
+      SLACK_CLIENT_ID: 'c1',
+      SLACK_CLIENT_SECRET: 'secret one',
+      SLACK_STATE_SECRET: 'secret two',
+    };
+    expect(readConfig({ SLACK_BOT_TOKEN: 'xoxb' }).slack).toMatchObject({ botToken: 'xoxb', oauth: null });
+    expect(readConfig(many).slack).toMatchObject({
+      botToken: null,
+      oauth: { clientId: 'c1', clientSecret: 'secret one', stateSecret: 'secret two' },
+    });
+    for (const name of Object.keys(many)) {
+      const read = (): unknown => readConfig({ ...many, [name]: '' });
+      expect(read).toThrow(new RegExp(`${name}: expected to be set beside .*, got nothing`, 'u'));
+      expect(read).not.toThrow(/secret (?:one|two)/u);
+    }
+  });
+
   it('refuses to listen beyond loopback without the address that links are built on', () => {
     expect(() => readConfig({ TURNSTONE_HOST: '0.0.0.0' })).toThrow(
       /TURNSTONE_URL: expected the school's address/,

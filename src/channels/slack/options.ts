@@ -55,7 +55,9 @@ export function checkOptions({ signingSecret, appToken }: SlackOptions): void {
   );
 }
 
-/** The base address of the Web API with the slash at its end that the client wants. */
+/** The base address of the Web API with the slash at its end that the client wants; both "http://host" and "http://host/api" are taken for it. */
 export function apiAddress(api: string | null): string {
-  return api === null ? 'https://slack.com/api/' : api.replace(/\/*$/u, '/');
+  if (api === null) return 'https://slack.com/api/';
+  const base = api.replace(/\/*$/u, '/');
+  return new URL(base).pathname === '/' ? `${base}api/` : base;
 }

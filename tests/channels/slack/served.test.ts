@@ -2,6 +2,8 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { turnstone } from '../../support/command-line.js';
+import { filesHolding } from '../../support/bytes-of-folder.js';
 import { serve, type Served } from '../../support/served.js';
 import { wordsSeen } from '../../support/slack-limits.js';
 import { SlackStandIn } from '../../support/slack-stand-in.js';
@@ -60,6 +62,40 @@ describe('The program, started against a Slack on loopback', () => {
     await tutor.command('/digest now', 'C2');
     expect(tutor.sees).toContain('Wren');
   });
+
+  it(
+    'lets a workspace install it on the same port, and doctor says how everything stands',
+    { timeout: 60_000 },
+    async () => {
+      const own = await mkdtemp(join(tmpdir(), 'turnstone-slack-many-'));
+      const env = {
+        SLACK_CLIENT_ID: 'c1',
+        SLACK_CLIENT_SECRET: 'a secret',
+        SLACK_STATE_SECRET: 'another secret',
+        SLACK_SIGNING_SECRET: slack.secret,
+        SLACK_API: slack.base,
+        TURNSTONE_DATA: own,
+        TURNSTONE_PORT: '0',
+      };
+      const many = await serve(own, 0, env);
+      const begun = await fetch(`${many.ready.url}/slack/install`);
+      const [, href = ''] = /href="([^"]+)"/u.exec(await begun.text()) ?? [];
+      const state = new URL(href.replaceAll('&amp;', '&')).searchParams.get('state') ?? '';
+      slack.workspaces.set('xoxb-T2', 'T2');
+      const team = { id: 'T2', name: 'Harbour' };
+      slack.codes.set('one', { ok: true, access_token: 'xoxb-T2', team, scope: slack.scopes().join(',') });
+      const done = await fetch(`${many.ready.url}/slack/oauth_redirect?code=one&state=${state}`, {
+        headers: { cookie: begun.headers.get('set-cookie')?.split(';')[0] ?? '' },
+      });
+      expect(await done.text()).toContain('Turnstone is in Harbour now');
+      expect(await many.stop()).toBe(0);
+      expect(filesHolding(own, 'xoxb-T2')).toEqual([]);
+      const { out } = await turnstone(['doctor'], { env });
+      expect(out).toContain('fine  Slack: the token of workspace T2 is taken.');
+      expect(out).not.toContain('xoxb');
+      await rm(own, { recursive: true });
+    },
+  );
 
   it('refuses what isn’t signed', async () => {
     const response = await fetch(`${served.ready.url}/slack/events`, {

@@ -31,7 +31,9 @@ export function addPages(app: Hono, tools: RouteTools): void {
     return c.body(null, 204);
   });
 
-  app.get('/what-is-kept', (c) => show.plainPage(c, null, keepingForFamilies.title, <WhatIsKept />, 200));
+  app.get('/what-is-kept', async (c) =>
+    show.plainPage(c, await tools.findVisitor(c), keepingForFamilies.title, <WhatIsKept />, 200),
+  );
 
   app.get('/page', async (c) => {
     const visitor = await tools.findVisitor(c);

@@ -187,9 +187,9 @@ export const keeping: readonly Kept[] = [
     },
   },
   {
-    what: 'Numbers of the program itself, and the key in the file `key`',
-    why: 'so that it knows what it has done; the key signs cookies',
-    howLong: 'as long as the data folder',
+    what: 'Numbers of the program itself, the key in the file `key`, and the tokens of Slack workspaces that installed it',
+    why: 'so that it knows what it has done; the key signs cookies and seals the tokens, with which the bot speaks there',
+    howLong: 'as long as the data folder; a token until its workspace takes the app away',
     who: 'whoever has the data folder',
     families: null,
     tables: {

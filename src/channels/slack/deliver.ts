@@ -97,8 +97,7 @@ export function openSending(
       const found = await findParts(client, room, nonce, spot.thread);
       if (found.kind === 'found') there = found.parts;
       else if (found.kind === 'failed') return failed(nonce, found.why);
-      else if (memory.isDoubtful(nonce))
-        return { stuck: say('stuck unsure', { code: found.code }) };
+      else if (memory.isDoubtful(nonce)) return { stuck: say('stuck unsure', { code: found.code }) };
     }
     try {
       const outcome = await post(client, spot, message, there);

@@ -32,6 +32,7 @@ const self = /^(?:i|my|myself|i am|i have|i will|i would|im|mine)$/u;
 const story =
   /^(?:he|she|it|they|him|her|his|their|them|its|he is|she is|it is|they are|that is|there is|the|this|that|these|those|who|which|a|an|author|writer|character|characters|text|story|book|page|chapter|ending|plan|poem)$/u;
 
+const staff = /^(?:tutor|teacher|sir|headteacher|classmates?|everyone here|this group)$/u;
 const common =
   /^(?:has|had|was|and|but|got|did|not|for|with|when|because|every|day|same|all|one|wears|says|said|told|like|from|about|who|what|why|how|been|have|does)$/u;
 
@@ -40,6 +41,7 @@ function subjectOf(
   words: readonly string[],
   at: number,
   setting: Setting,
+  nearest = 1,
 ): 'pupil' | 'self' | 'story' | 'nobody' {
   const link = /^(?:is|are|was|like|as|called|named|you|§|means|being|=)$/u;
   const after = words.slice(at + 1, at + 6);
@@ -55,7 +57,9 @@ function subjectOf(
       standsFor(words, before, setting)
     )
       return 'pupil';
-    if (story.test(word) && !/^(?:a|an)$/u.test(word)) return 'story';
+    if (staff.test(word) && !setting.passageStems.has(word)) return 'pupil';
+    if (story.test(word) && !/^(?:a|an)$/u.test(word) && (at - before >= nearest || word !== 'the'))
+      return 'story';
   }
   return calls ? 'pupil' : 'nobody';
 }
@@ -87,10 +91,10 @@ export function isHeld(rude: Rude, spoken: Spoken, setting: Setting): boolean {
     (word) => setting.passageStems.has(stem(word)) || setting.passageStems.has(word),
   );
   const asWritten = rude.raw !== null && /^[\p{L}-]+$/u.test(rude.raw);
-  if (asWritten && isForeign(spoken.text) && (rude.how === 'disguised' || plainElsewhere(rude.word)))
-    return false;
+  if (asWritten && isForeign(text) && (rude.how === 'disguised' || plainElsewhere(rude.word))) return false;
   if (rude.how === 'disguised' && !(asWritten && inPassage)) return true;
-  if (innocent.test(text))
+  const plainly = innocent.exec(text)?.[0];
+  if (plainly !== undefined && plainly.includes((rude.raw ?? rude.word).slice(0, 3)))
     return / (?:you|you are|your) (?:\S+ ){0,2}$/u.test(` ${words.slice(0, at).join(' ')} `);
   if (inPassage) {
     const subject = subjectOf(words, at, setting);
@@ -156,17 +160,19 @@ const aboutPassage = 0.3;
  * Talk about a pupil, or to one, that may hurt, so that an adult looks: it holds something that children are teased with
  * and is neither kind nor about the work; or it is about nothing that a reading group talks of at all.
  */
-export function teasing(spoken: Spoken, setting: Setting): Finding | null {
+export function teasing(spoken: Spoken, setting: Setting, written: string): Finding | null {
   const sentences = sentencesOf(spoken);
-  const named = / §s? /u.test(spoken.text);
+  const spokenOf = sentences.some((sentence) => namesPupil(sentence, spoken, written));
+  const friendly = kind.test(spoken.text);
   for (const sentence of sentences) {
     const { text } = sentence;
     if (kind.test(text) || work.test(text)) continue;
     const here = / §s? /u.test(text);
-    const of = named && / (?:he|she|his|her|him|you|your|he is|she is|you are) /u.test(text);
+    const told = here && !friendly && toldOf(sentence, spoken, written);
+    const of = spokenOf && / (?:he|she|his|her|him|he is|she is) /u.test(text);
     const toYou = / (?:you|your|you are|ur|yourself|you have|you will) /u.test(text) && !general.test(text);
     if (!here && !of && !toYou) continue;
-    if (!isTouchy(sentence, setting, here, of) && !isStray(sentence, spoken, setting, here || toYou))
+    if (!told && !isTouchy(sentence, setting, here, of) && !isStray(sentence, spoken, setting, here || toYou))
       continue;
     const range = rangeOf(spoken, spoken.at[sentence.from] ?? 0, (spoken.at[sentence.to - 1] ?? 0) + 1);
     const rule = here || of ? 'talk about a pupil' : 'talk to a pupil';
@@ -175,12 +181,42 @@ export function teasing(spoken: Spoken, setting: Setting): Finding | null {
   return null;
 }
 
+/** Of turns, games and agreeing, or "Wren says that …": a pupil is named without being talked about. */
+const turns =
+  / (?:then|next|after|before|first|second|turn|rematch|chess|game|games|joined|joins|back|here|ready|both|same|picked|beat|with|and me|me and|welcome|hi|hello|bye|hey) | § (?:and|or) § | § (?:thinks|thought|says|said|asked|wrote|means|meant|agrees|explained|already|got|found|has|had|did|can you|could you|will|did you|do you|are you|you|i|what|why|how|where|who|when|the|it is|that|is right|was right|is it|it) /u;
+
+/** Whether a sentence tells something of a pupil by nickname, rather than calling to one. */
+function toldOf(sentence: Sentence, spoken: Spoken, written: string): boolean {
+  if (turns.test(sentence.text)) return false;
+  if (sentence.words.filter((word) => !/^§s?$/u.test(word)).length === 0) return false;
+  return namesPupil(sentence, spoken, written);
+}
+
+/** Whether a nickname stands in the sentence as somebody spoken of, and not called to ("Wren, the fox is sly"). */
+function namesPupil(sentence: Sentence, spoken: Spoken, written: string): boolean {
+  return sentence.words.some((word, index) => {
+    if (word === '§s') return true;
+    if (word !== '§') return false;
+    const heard = spoken.heard[sentence.from + index];
+    const before = written.slice(0, heard?.start ?? 0).trimEnd();
+    const after = written.slice(heard?.end ?? 0).trimStart();
+    const opens = index === 0;
+    const ends =
+      index === sentence.words.length - 1 &&
+      !/^(?:to|of|at|for|about|like|than|from|by|is|was|it is|called|on|ask|tell)$/u.test(
+        sentence.words[index - 1] ?? '',
+      );
+    const called = /[,:@]$/u.test(before) || /^[,:]/u.test(after) || ends;
+    return !(called || (opens && /^(?:[.!?]|$)/u.test(after)));
+  });
+}
+
 function isTouchy(sentence: Sentence, setting: Setting, here: boolean, of: boolean): boolean {
   const told =
     here && / § (?:is|was|has|got|does|did|looks|smells|always|never|still|just) /u.test(sentence.text);
   const at = touchyWord(sentence, setting, told);
   if (at < 0) return false;
-  const subject = subjectOf(sentence.words, at, setting);
+  const subject = subjectOf(sentence.words, at, setting, 2);
   return subject === 'pupil' || ((here || of) && subject !== 'story');
 }
 

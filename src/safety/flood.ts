@@ -21,7 +21,27 @@ export function floodIn(text: string): Finding | null {
   const bases = text.match(/\p{Script=Latin}/gu)?.length ?? 0;
   if (marks >= most.marks && marks > bases * 1.2)
     return finding('letters piled up with marks', 0, text.length);
-  return wordsOverAndOver(text) ?? picturesOverAndOver(text) ?? signsOnly(text) ?? mashed(text);
+  return (
+    emptyLines(text) ??
+    counted(text) ??
+    wordsOverAndOver(text) ??
+    picturesOverAndOver(text) ??
+    signsOnly(text) ??
+    mashed(text)
+  );
+}
+
+function emptyLines(text: string): Finding | null {
+  const gap = /(?:\n[ \t]*){10,}\S/u.exec(text);
+  return gap === null ? null : finding('empty lines over and over', gap.index, gap.index + gap[0].length);
+}
+
+/** Numbers or letters told in a row, twenty and more. */
+function counted(text: string): Finding | null {
+  const numbers = /(?<!\d)\d{1,4}(?:[\s,.]{1,3}\d{1,4}){19,}(?!\d)/u.exec(text);
+  const letters = /(?<!\p{L})\p{L}(?:[\s,.]{1,3}\p{L}){21,}(?!\p{L})/u.exec(text);
+  const run = numbers ?? letters;
+  return run === null ? null : finding('told in a row', run.index, run.index + run[0].length);
 }
 
 function wordsOverAndOver(text: string): Finding | null {
@@ -59,6 +79,10 @@ function mashed(text: string): Finding | null {
     );
   if (mash && !/^(?:h[mn]+|[zm]+|s?h+)$/iu.test(mash[0]))
     return finding('keys struck at random', mash.index, mash.index + mash[0].length);
+  const words = text.match(/\p{L}+/gu) ?? [];
+  const struck = words.filter((word) => /[bcdfghjklmnpqrstvwxz]{5,}/iu.test(word) && word.length >= 6);
+  if (struck.length >= 2 && struck.length * 2 >= words.length)
+    return finding('keys struck at random', 0, text.length);
   const rows = /qwert[a-z]*|asdf[a-z]*|zxcv[a-z]*|hjkl[a-z]*/iu.exec(text);
   if (rows) return finding('keys struck at random', rows.index, rows.index + rows[0].length);
   const lines = text

@@ -54,7 +54,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'go back where you came from',
-    'go back (?:home )?to (?:where (?:you|ur|your)|your (?:own )?(?:country|planet|cave|zoo))|(?:speak|learn) english|you talk funny|{your} (?:kind|sort|type|people)',
+    'go back (?:home )?(?:to )?(?:where (?:you|ur|your)|your (?:own )?(?:country|planet|cave|zoo))|(?:speak|learn) english|you talk funny|{your} (?:kind|sort|type|people)',
     'go back to where you came from',
     'he wants to go back to where he lived',
   ],
@@ -171,7 +171,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'look at somebody',
-    'look at (?:§|you)(?= (?:\\/|§|$|lol|haha|he|she|trying|with|go|in)| $)|(?:oh )?look (?:it is|who|who is|its) (?:the|it is|is|came|finally|here|back|talking|§)|(?:did|has) (?:you|anyone|everyone) (?:see|seen|hear|heard|notice|noticed|smell) ~2 (?:§|§s)(?! (?:question|answer|idea|point|sum-up|summary|reply|post|prediction|drawing|picture|said|wrote|asked))',
+    'look at (?:§|you)(?= (?:\\/|§|$|lol|haha|he|she|trying|with|go|in|the|a|so|being|over|all|everyone|everybody)| $)|(?:oh )?look (?:it is|who|who is|its) (?:the|it is|is|came|finally|here|back|talking|§)|(?:did|has) (?:you|anyone|everyone) (?:see|seen|hear|heard|notice|noticed|smell) ~2 (?:§|§s)(?! (?:question|answer|idea|point|sum-up|summary|reply|post|prediction|drawing|picture|said|wrote|asked))',
     'look at Wren',
     'look at the last line',
   ],
@@ -207,9 +207,11 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'insult by group',
-    '(?:that|this|it|he|she|you|ur|§) (?:is |are )?(?:so |well |such a )?gay(?: boy)?|gayboy|lesbo|(?:boys|girls) (?:cant (?:be|lead|read|write|do|play|spell|run|count|think)|are (?:stupid|dumb|rubbish|weak|useless))|(?:dirty|filthy|stinking|bloody) (?:foreigner|foreigners|immigrant|immigrants|muslim|muslims|jew|jews|gypsy|gypsies|traveller|travellers|pole|poles|indian|indians|african|africans|arab|arabs|mexican|mexicans)|(?:all|those|these) (?:foreigners|immigrants|muslims|jews|gypsies|blacks|whites) (?:are|should|stink|smell|steal)',
+    '(?:that|this|it|he|she|you|ur|§) (?:is |are )?(?:so |well |such a )?gay(?: boy)?|gayboy|lesbo|(?:boys|girls) (?:cant (?:be|lead|read|write|do|play|spell|run|count|think)|are (?:stupid|dumb|rubbish|weak|useless))|(?:dirty|filthy|stinking|bloody) (?:foreigner|foreigners|immigrant|immigrants|muslim|muslims|jew|jews|gypsy|gypsies|traveller|travellers|pole|poles|indian|indians|african|africans|arab|arabs|mexican|mexicans)|(?:all|those|these|most|such|the) (?:\\S+ )?(?:people|kids|foreigners|immigrants|refugees|muslims|jews|christians|hindus|gypsies|travellers|blacks|whites|asians|africans|indians|chinese|poles|romanians|disabled|gays|poor people|fat people|ginger kids|boys|girls) ~3 (?:are|should|stink|smell|steal|cant) ~2 (?:dirty|stupid|dumb|evil|thieves|smelly|terrorists|criminals|lazy|animals|die|burn|go home|go back|leave|disgusting|scum|rats|weird|gross|liars|worse|ugly|inferior|steal|smell|stink|read|drive|talk)',
     'girls cant lead',
     'the boys cant row the boat any more',
+    '',
+    '(?:story|in the text|thinks that|says that|says|said|thought|believed)',
   ],
   [
     'a baited word',

@@ -23,7 +23,12 @@ const cue =
 const known =
   /\b(?:books?|author|writer|wrote|written|series|film|movie|character|story|tale|poem|famous|history|king|queen|president|reminds?|like in|musical|read|island|explorer|scientist|inventor|painter|legend|myth|lives? in a)\b/iu;
 const toldName =
-  /(?:\b(?:i am|i'?m|im|call me|called|this is|its|it's|is really|really is|real(?:ly)?|know|knows|signed|by|from|=|alias|aka|named|say hi to|ask for|ask)\s*:?\s*)([\p{L}][\p{L}'’-]+(?:\s+[\p{Lu}]\.?)?\s+[\p{Lu}][\p{L}'’-]+)/gu;
+  /(?:\b(?:i am|i'?m|im|call me|called|this is|its|it's|is really|really is|real(?:ly)?|know|knows|signed|by|from|=|alias|aka|named|say hi to|ask for|ask)\s*[:,]?\s*)([\p{L}][\p{L}'’-]+(?:\s+[\p{Lu}]\.?)?\s+[\p{Lu}][\p{L}'’-]+)/gu;
+/** Under a letter or inside a cover. */
+const signedName =
+  /\b(?:sincerely|regards|truly|faithfully|(?:with|lots of) love|love from|love,|belongs to|property of|owned by|written by|signed)\s*[:,]?\s*(\p{L}[\p{L}'’-]+(?:\s+\p{L}\.)?\s+\p{L}[\p{L}'’-]+)/giu;
+/** "NAME Surname" as on a register. */
+const registerName = /(?<!\p{L})(\p{Lu}{3,}(?:-\p{Lu}+)?,?\s+\p{Lu}\p{Ll}{2,})(?!\p{L})/gu;
 /** "is really called …", "N = …" with small letters: two words that are no plain ones. */
 const smallName =
   /(?:\b(?:really called|really named|real name is|call me|name'?s|=|also known as|aka|anyone know|anybody know|does anyone know|do you know|know a (?:kid|girl|boy) called|(?:girl|boy|kid|friend|cousin|mate) (?:called|named))\s*:?\s*)([\p{L}][\p{L}'’-]{1,})\s+([\p{L}][\p{L}'’-]{2,})/giu;
@@ -38,6 +43,28 @@ const plain = new Set(
 
 function finding(start: number, end: number): Finding {
   return { kind: 'personal', rule: 'full name', place: { in: 'text', start, end } };
+}
+
+const roles =
+  /^(?:leader|questioner|summariser|summarizer|clarifier|predictor|reader|writer|partner|best|good|great|nice|cool|right|me|you|kind|smart|clever|friend|winner|the|a|an|my|our|so|not|next|first|second|third)$/u;
+
+/** A nickname set equal to a name of two words, or of letters with dots: "heron = leo marchwood". */
+function equals(text: string, setting: Setting): readonly Finding[] {
+  return eachMatch(
+    /(?<!\p{L})(\p{L}+)\s*(?:=|is really|is actually|aka|irl is|is called)\s*(\p{L}[\p{L}.'’-]+)\s+(\p{L}[\p{L}.'’-]+)/giu,
+    text,
+  ).flatMap((match) => {
+    const [whole, nick = '', first = '', last = ''] = match.map((part) => part.toLowerCase());
+    if (!setting.names.has(nick)) return [];
+    const none = [first, last].some(
+      (word) =>
+        roles.test(word) ||
+        plain.has(word) ||
+        setting.passageStems.has(stem(word)) ||
+        setting.names.has(word),
+    );
+    return none ? [] : [finding(match.index, match.index + (whole ?? '').length)];
+  });
 }
 
 /** First name with surname: told as one ("call me …"), or two or three capitals in a row in talk about one's own life; names of the passage and of the class are none. */
@@ -57,6 +84,17 @@ export function namesIn(text: string, setting: Setting): readonly Finding[] {
       continue;
     out.push(finding(match.index + match[0].indexOf(name), match.index + match[0].length));
   }
+  for (const match of [
+    ...eachMatch(signedName, text),
+    ...(cue.test(text) ? eachMatch(registerName, text) : []),
+  ]) {
+    const name = match[1] ?? '';
+    const words = name.toLowerCase().split(/[\s,.]+/u);
+    if (words.some((word) => word !== '' && (inPassage(word) || notNames.has(word) || plain.has(word))))
+      continue;
+    out.push(finding(match.index + match[0].indexOf(name), match.index + match[0].length));
+  }
+  out.push(...equals(text, setting));
   if (out.length > 0 || !cue.test(text) || known.test(text)) return out;
   for (const match of eachMatch(
     /\p{Lu}\p{Ll}[\p{L}'’-]*(?:\s+\p{Lu}\.)?(?:\s+\p{Lu}\p{Ll}[\p{L}'’-]+){1,2}/gu,

@@ -64,6 +64,13 @@ export function plainElsewhere(word: string): boolean {
   return innocent.has(word);
 }
 
+const listed = new Set(list);
+
+/** Whether a word of plain letters is a rude one of another language. */
+export function isRudeElsewhere(word: string): boolean {
+  return word.length >= 5 && listed.has(word);
+}
+
 /** Rude words of other languages in a folded text: index and length of each. */
 export function rudeElsewhere(text: string): readonly { word: string; at: number }[] {
   return [...eachMatch(words, text), ...eachMatch(unspaced, text)].map((match) => ({

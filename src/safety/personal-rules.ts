@@ -14,7 +14,7 @@ export interface DetailRule {
 }
 
 const parts: Readonly<Record<string, string>> = {
-  app: '(?:insta\\w*|snap\\w*|tik ?tok|tiktok|roblo\\w*|fort\\w+|mine ?craft|discord|you ?tube|twitch|xbox|psn|playstation|ps[45]|switch|steam|whats ?app|telegram|facebook|fb|messenger|brawl ?\\w*|steam|kik|viber|signal|skype|the game|the app|\\w+(?:tok|gram|chat|tube|craft|blox|book|world|cord|verse|ville|land|quest|club|zone|space|stream|snap|clip|clips|pond|talk|app|ly|ster))',
+  app: '(?:insta\\w*|snap\\w*|tik ?tok|tiktok|roblo\\w*|fort\\w+|mine ?craft|discord|you ?tube|twitch|xbox|psn|playstation|ps[45]|switch|steam|whats ?app|telegram|facebook|fb|messenger|brawl ?\\w*|steam|kik|viber|signal|skype|the game|the app|\\w+(?:tok|gram|chat|tube|craft|blox|cord|verse|snap|pond))',
   folk: '(?:mum|mom|mam|dad|parents?|gran|grandma|grandad|nan|nana|granny|auntie?|uncle|brother|sister|stepdad|stepmum|cousin|carer|foster mum|babysitter|mother|father|folks|family)',
   own: "(?:my|our|mine|his|her|their|ur|your|my (?:mums?|moms?|dads?|sisters?|brothers?|friends?|cousins?|nans?|grans?)(?:'s|s)?)",
   is: "(?:'s|s|is|are|was|=|:|ist|es|est|to|->|named|called)",

@@ -19,7 +19,7 @@ const unit =
 
 /** Digits in a child's spelling; only where a post speaks of a phone and many stand in a row. */
 const misspelt =
-  /(?<![\p{L}\p{N}])(?:(?:zero|zro|zeero|oh|o|nought|noght|nowt|naught|nort|not|one|wun|won|two|too|to|tu|three|thre|free|tree|four|for|fore|foor|five|fiv|fife|six|siks|sicks|seven|sevn|sevun|seben|eight|ate|eit|ait|eigt|nine|nyne|nien|nein|double|dubble|triple|hundred|\d)(?:[ ,.-]{1,3}|$)){6,}/gu;
+  /(?<![\p{L}\p{N}])(?:(?:zero|zro|zeero|oh|o|nought|noght|nowt|naught|nort|not|one|wun|won|two|too|to|tu|three|thre|free|tree|four|for|fore|foor|five|fiv|fife|six|siks|sicks|seven|sevn|sevun|seben|eight|ate|eit|ait|eigt|nine|nyne|nien|nin|nein|double|dubble|triple|hundred|\d)(?:[ ,.-]{1,3}|$)){6,}/gu;
 const digitCue =
   /first half|second half|other half|starts with|begins with|ends with|ends in|last (?:three|four|five|six|\d) digits|rest of/u;
 
@@ -74,10 +74,10 @@ export function phonesIn(folded: Folded): readonly Finding[] {
       out.push(finding('phone number', folded, match.index, match[0].length));
     }
   }
-  if (cue) {
-    for (const match of eachMatch(misspelt, text))
-      if (!counting(match[0].match(/[\p{L}\p{N}]+/gu) ?? []))
-        out.push(finding('phone number in words', folded, match.index, match[0].length));
+  for (const match of eachMatch(misspelt, text)) {
+    const many = match[0].match(/[\p{L}\p{N}]+/gu)?.length ?? 0;
+    if ((cue || many >= 8) && !counting(match[0].match(/[\p{L}\p{N}]+/gu) ?? []))
+      out.push(finding('phone number in words', folded, match.index, match[0].length));
   }
   for (const match of cue && digitCue.test(text) ? eachMatch(/(?<![\d.,])0?\d{3,}(?![\d.,])/gu, text) : [])
     out.push(finding('phone number', folded, match.index, match[0].length));

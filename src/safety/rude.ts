@@ -1,7 +1,7 @@
 import { foldText, type Folded } from './folding.js';
 import { aimed, always, endings, harmless, ordinaryParts } from './rude-words.js';
 import { disguised, pieced } from './disguise.js';
-import { rudeElsewhere } from './other-tongues.js';
+import { isRudeElsewhere, rudeElsewhere } from './other-tongues.js';
 import { chunksOf, type Chunk } from './spoken.js';
 
 /** A rude word that was found, how, and where in the original text. */
@@ -152,7 +152,7 @@ function fromChunk(chunk: Chunk): Rude | null {
   }
   for (const reading of new Set([plain, ...readings(chunk.text)])) {
     if (!/^\p{L}+$/u.test(reading) || harmless.has(reading)) continue;
-    const word = disguised(reading);
+    const word = disguised(reading) ?? (reading !== plain && isRudeElsewhere(reading) ? reading : null);
     if (word !== null) return found(word, 'disguised');
   }
   for (const part of plain.split(/[^\p{L}]+/u)) {

@@ -109,7 +109,10 @@ function details(post: Post): Finding[] {
       const words = match[0];
       if (rule.unless !== null && words.match(rule.unless)) continue;
       if (setting.names.has(words.replace(/^@/u, ''))) continue;
-      if (rule.story && (isStory(words, setting) || isTold(folded.text, match.index, rule.name, setting)))
+      if (
+        rule.story &&
+        (isStory(words, folded.text, setting) || isTold(folded.text, match.index, rule.name, setting))
+      )
         continue;
       const place = {
         in: 'text',
@@ -133,8 +136,11 @@ function isTold(text: string, at: number, rule: string, setting: Setting): boole
   )
     return true;
   const before = text.slice(Math.max(0, at - 60), at);
-  if (rule === 'meeting place and time')
-    return /(?:letter|note|says|said|wrote|writes|written|told|tells)[ ,:"“'.-]{0,4}$/u.test(before);
+  if (rule.startsWith('meeting'))
+    return (
+      /^.{0,90}?["',] ?(?:said|says|whispered|wrote|told|asked)(?!\p{L})/u.test(text.slice(at)) ||
+      /(?:letter|note|says|said|wrote|writes|written|told|tells)[ ,:"“'.-]{0,4}$/u.test(before)
+    );
   if (rule !== 'address' && rule !== 'where a child lives') return false;
   const subject =
     /(?:mr|mrs|miss|captain|king|queen|the|old) (\p{L}+) (?:lives?|lived|is|was)(?![\p{L}])/u.exec(
@@ -144,13 +150,19 @@ function isTold(text: string, at: number, rule: string, setting: Setting): boole
 }
 
 /** Whether a detail is the story's: the passage has at least half of its telling words. */
-function isStory(words: string, setting: Setting): boolean {
+function isStory(words: string, text: string, setting: Setting): boolean {
   const telling = words.match(/[\p{L}\p{N}]{3,}/gu) ?? [];
-  return telling.length > 0 && overlap(telling, setting) > 0.5;
+  const share = overlap(telling, setting);
+  return (
+    telling.length > 0 &&
+    (share > 0.5 || (share === 0.5 && !/(?<!\p{L})(?:i|my|our|we|me)(?!\p{L})/u.test(text)))
+  );
 }
 
 /** Makes posts ready for the rules; passages with their classes are kept read. */
-function makeReader(knows: (word: string) => boolean): (input: ScreenInput) => Post & { readonly reading: AlarmReading } {
+function makeReader(
+  knows: (word: string) => boolean,
+): (input: ScreenInput) => Post & { readonly reading: AlarmReading } {
   const settings = new Map<string, Setting>();
   const kept = (passage: string | undefined, names: readonly string[]): Setting => {
     const key = `${names.join('\n')}\n\n${passage ?? ''}`;
@@ -165,7 +177,7 @@ function makeReader(knows: (word: string) => boolean): (input: ScreenInput) => P
     const setting = kept(passage, names);
     const folded = foldText(text);
     const spoken = speak(folded, (word, at, all) => {
-      if (!setting.names.has(word)) return false;
+      if (!setting.names.has(word) && !isOwner(word, all[at + 1]?.word ?? '', setting)) return false;
       if (/^(?:a|an|the|one|two|three|every|some|this|that|little|old|young)$/u.test(all[at - 1]?.word ?? ''))
         return false;
       return !/^(?:redbreast|hood|goodfellow|birds?|nests?|eggs?|trees?|lea(?:f|ves)|feathers?|shell|dust)$/u.test(
@@ -185,6 +197,17 @@ export function screenFeatures(
     const { text, reading, setting } = read(input);
     return featuresOf(text, reading, setting);
   };
+}
+
+/** A nickname's possessive without its apostrophe: "Wrens mum". */
+function isOwner(word: string, next: string, setting: Setting): boolean {
+  return (
+    word.endsWith('s') &&
+    setting.names.has(word.slice(0, -1)) &&
+    /^(?:mums?|moms?|dads?|house|family|parents|spelling|reading|writing|hair|face|shoes|bag|clothes|brother|sister|gran|nan|voice|answers?|questions?|ideas?|summary|turn|fault|lot|breath|lunch|desk|chair|accent|insta|snap|number|address|real|name|birthday|teeth|nose|coat|jumper|glasses|friends?|crush|boyfriend|girlfriend|phone|post)$/u.test(
+      next,
+    )
+  );
 }
 
 /** Builds the screen: pure and synchronous, the same post gives the same findings. Whatever is found holds the post for an adult; an alarm also calls one. Words that `knows` doesn't know may be misspelt worry words. */

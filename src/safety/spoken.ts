@@ -44,13 +44,13 @@ export function chunksOf(folded: Folded): readonly Chunk[] {
 
 /** Words, and "/" where a sentence ends; single letters set apart ("s a d") are one word. */
 function rawWords(folded: Folded): Heard[] {
-  const pattern = /[\p{L}\p{N}@$]+(?:(?:'|-|!(?=\p{L}))[\p{L}\p{N}@$]+)*|[.!?;:\n]+/gu;
+  const pattern = /[\p{L}\p{N}@$]+(?:(?:'|-|!(?=\p{L}))[\p{L}\p{N}@$]+)*|(?<=\s)=(?=\s)|[.!?;:\n]+/gu;
   const heard: Heard[] = [];
   for (const found of eachMatch(pattern, folded.text)) {
     const first = found[0][0] ?? '';
     const isWord = /[\p{L}\p{N}@$]/u.test(first);
     heard.push({
-      word: isWord ? found[0] : '/',
+      word: isWord ? found[0] : first === '=' ? 'is' : '/',
       start: folded.starts[found.index] ?? 0,
       end: folded.ends[found.index + found[0].length - 1] ?? 0,
     });

@@ -24,11 +24,13 @@ function whyThought({ subject, verb, rest }: PlainClause): string {
   return `Why do you think ${subject} ${verb} ${rest}?`;
 }
 
-function literal(
-  clauses: readonly PlainClause[],
-  words: readonly HardWord[],
-  term: string,
-): readonly SeedQuestion[] {
+/** Asked where no clause is plain enough to ask about: right for any text, and both aim at the main idea. */
+const always = {
+  literal: 'What is this part mostly about? Which words tell you so?',
+  inferential: 'What would you tell a friend about this part first, and why?',
+} as const;
+
+function literal(clauses: readonly PlainClause[], words: readonly HardWord[]): readonly SeedQuestion[] {
   const stated = clauses.filter(({ because }) => because !== null).map(whyStated);
   const named = clauses.filter(({ name, base }) => name && base !== 'be').map(who);
   const meant = words
@@ -38,14 +40,10 @@ function literal(
     .slice(0, mostOfAKind)
     .map((text): SeedQuestion => ({ text, relationship: 'right there' }));
   if (found.length > 0) return found;
-  return [{ text: `What does this part tell you about “${term}”?`, relationship: 'think and search' }];
+  return [{ text: always.literal, relationship: 'think and search' }];
 }
 
-function inferential(
-  clauses: readonly PlainClause[],
-  segment: Analysis,
-  term: string,
-): readonly SeedQuestion[] {
+function inferential(clauses: readonly PlainClause[], segment: Analysis): readonly SeedQuestion[] {
   const open = clauses.filter(({ because, base }) => because === null && !states.has(base));
   const deeds = [...open.filter(({ name }) => name), ...open.filter(({ name }) => !name)];
   const asked = new Set(clauses.filter(({ name }) => name).slice(0, 1));
@@ -53,13 +51,14 @@ function inferential(
   const deed = deeds.find((one) => !asked.has(one)) ?? deeds[0];
   const person = clauses.find(({ name, base }) => name && base !== 'be')?.subject;
   const speaks = /["“][^"“”]+[,.!?]["”]/.test(segment.text);
-  return [
+  const found = [
     ...(deed ? [whyThought(deed)] : []),
     ...(person !== undefined && speaks ? [`How do you think ${person} felt at the end of this part?`] : []),
-    `Why do you think the writer tells you about “${term}”?`,
-  ]
-    .slice(0, mostOfAKind)
-    .map((text): SeedQuestion => ({ text, relationship: 'author and me' }));
+  ];
+  return (found.length > 0 ? found : [always.inferential]).map((text): SeedQuestion => ({
+    text,
+    relationship: 'author and me',
+  }));
 }
 
 /** Questions that the bot could seed on a segment, marked as its own: literal ones first, then inferential ones. */
@@ -69,8 +68,7 @@ export function seedQuestions(
   words: readonly HardWord[],
   lexicon: Lexicon,
 ): readonly SeedQuestion[] {
-  const term = terms[0]?.term;
-  if (term === undefined || segment.sentences.length === 0) return [];
+  if (terms.length === 0 || segment.sentences.length === 0) return [];
   const clauses = plainClauses(segment, lexicon);
-  return [...literal(clauses, words, term), ...inferential(clauses, segment, term)];
+  return [...literal(clauses, words), ...inferential(clauses, segment)];
 }

@@ -30,7 +30,8 @@ export function featuresOf(text: string, { sentences }: AlarmReading, setting: S
       for (const concept of token.concepts) add(`c ${token.passage ? '(passage) ' : ''}${concept}`, token);
       for (const other of tokens.slice(Math.max(0, at - apart), at))
         for (const one of other.concepts)
-          for (const concept of token.concepts) if (one !== concept) add(`p ${one} ${concept}`, other, token);
+          for (const concept of token.concepts)
+            if (one !== concept) add(`p ${one} ${concept}`, other, token);
     });
   for (const manner of mannersOf(text, sentences.flatMap(({ tokens }) => tokens), setting)) add(`m ${manner}`);
   return [...found.values()];

@@ -16,7 +16,11 @@ export interface Learned {
 /** What the learned layer looks for, each with what its findings are called. */
 export type Concern = 'alarm' | 'hurtful' | 'personal';
 
-const models: Readonly<Record<Concern, Learned>> = stored;
+const models: Readonly<Record<Concern, Learned>> = {
+  alarm: stored.alarm,
+  hurtful: stored.hurtful,
+  personal: stored.personal,
+};
 const laid = new Map(
   (Object.keys(models) as Concern[]).map((concern) => [concern, new Map(Object.entries(models[concern].weights))]),
 );
@@ -27,6 +31,16 @@ export const learnedRules: Readonly<Record<Concern, string>> = {
   hurtful: 'reads like words that are held',
   personal: 'reads like a private detail',
 };
+
+/** A post that speaks neither of its writer nor to anybody is most often about the passage: it alarms from here on only; ours. */
+const sureOfOthers = 0.85;
+const near = new Set(['I', 'ME', 'KIN', 'REALFRIEND', 'YOU'].flatMap((one) => [`c ${one}`, `c (passage) ${one}`]));
+
+/** From which probability a post with these features is taken to be of a concern. */
+export function thresholdFor(features: readonly string[], concern: Concern, from = models[concern].from): number {
+  if (concern !== 'alarm' || features.some((name) => near.has(name))) return from;
+  return Math.max(from, sureOfOthers);
+}
 
 /** Probability 0..1 that a post with these features is of a concern. */
 export function chanceOf(features: readonly Feature[], concern: Concern): number {
@@ -46,11 +60,12 @@ export function readsLike(
 ): readonly Finding[] {
   if (spoken.heard.length === 0) return [];
   const features = featuresOf(text, reading, setting);
+  const names = features.map(({ name }) => name);
   const wanted: Concern[] = [];
   if (!ruled.some(({ kind }) => kind === 'alarm')) wanted.push('alarm');
   if (ruled.length === 0) wanted.push('hurtful', 'personal');
   return wanted
-    .filter((concern) => chanceOf(features, concern) >= models[concern].from)
+    .filter((concern) => chanceOf(features, concern) >= thresholdFor(names, concern))
     .map((concern) => ({
       kind: concern,
       rule: learnedRules[concern],

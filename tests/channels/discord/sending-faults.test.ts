@@ -100,6 +100,17 @@ describe('a message on its way to Discord', () => {
     expect(standing()).toHaveLength(1);
   });
 
+  it('asks history before long for what an earlier process began, though Discord goes on failing', async () => {
+    await deliver();
+    discord.standIn.trouble('POST', toRoom, { status: 500 });
+    expect(await deliver({ again: true })).toHaveProperty('again');
+    house.pass(60_000);
+    const before = discord.standIn.requests.length;
+    expect(await deliver()).toHaveProperty('sent');
+    expect(discord.standIn.requests.slice(before).map(({ method }) => method)).toEqual(['GET']);
+    expect(standing()).toHaveLength(1);
+  });
+
   it.each([
     ['the channel was deleted', error(404, 10003), /deleted.*\/here/u],
     ['the bot was taken out', error(403, 50001), /Invite it again/u],

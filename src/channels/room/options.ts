@@ -36,6 +36,8 @@ export interface RoomOptions {
   readonly idleMinutes?: number;
   /** Limits of live pages; `streamLimits` if left out. */
   readonly live?: StreamLimits;
+  /** How long a client may take, in milliseconds; `serverLimits` if left out. */
+  readonly patience?: { readonly headers: number; readonly request: number; readonly looks: number };
   /** Requests of other channels that arrive at the same port, read or sent, by their exact path; they verify themselves. */
   readonly guests?: Readonly<Record<string, (request: Request) => Promise<Response>>>;
 }

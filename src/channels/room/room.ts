@@ -19,6 +19,12 @@ const serverLimits = {
   connectionsCheckingInterval: 2000,
 } as const;
 
+function limitsOf({ patience }: RoomOptions): typeof serverLimits | Readonly<Record<string, number>> {
+  if (patience === undefined) return serverLimits;
+  const { headers: headersTimeout, request: requestTimeout, looks: connectionsCheckingInterval } = patience;
+  return { ...serverLimits, headersTimeout, requestTimeout, connectionsCheckingInterval };
+}
+
 /** How long an answer in the making is waited for when the room stops. */
 const patience = 3000;
 
@@ -36,7 +42,7 @@ export function roomChannel(options: RoomOptions): Channel & { readonly url: () 
       const opened = createAdaptorServer({
         fetch: app.fetch,
         createServer,
-        serverOptions: serverLimits,
+        serverOptions: limitsOf(options),
       }) as Server;
       opened.maxHeadersCount = 100;
       opened.maxConnections = 4000;

@@ -1,5 +1,6 @@
 import { slashCommands } from '../../commands/all.js';
 import type { BoundPlace, Channel, Finding } from '../../shared/channel.js';
+import { Fault } from '../../shared/fault.js';
 import type { ClassId, PersonId } from '../../shared/ids.js';
 import type { Audience, Message } from '../../shared/messages.js';
 import type { Telling } from '../../shared/tellings.js';
@@ -156,16 +157,20 @@ export async function checkChannels(
 ): Promise<readonly Finding[]> {
   const bound = (await Promise.all(classes.map(({ id }) => store.places(id)))).flat();
   const tools = { log, store, key: () => readKey(config) };
-  const made = await Promise.all(makers.map((make) => make(config, tools)));
   const found = await Promise.all(
-    made
-      .filter((channel) => channel !== null)
-      .map((channel) => {
+    makers.map(async (make): Promise<readonly Finding[]> => {
+      try {
+        const channel = await make(config, tools);
+        if (channel === null) return [];
         const places = bound
           .filter(({ place }) => place.channel === channel.name)
           .map(({ place, audience }): BoundPlace => ({ tenant: place.tenant, room: place.room, audience }));
-        return checkOne(channel, places, now);
-      }),
+        return await checkOne(channel, places, now);
+      } catch (why) {
+        if (why instanceof Fault) return [{ fine: false, words: `${why.message}. ${why.remedy}` }];
+        throw why;
+      }
+    }),
   );
   return found.flat();
 }

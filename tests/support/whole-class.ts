@@ -37,9 +37,9 @@ export type PlatformName = 'discord' | 'slack';
 
 /** A platform's stand-in with the real library of the channel open over it. */
 export interface WholePlatform {
-  as(nickname: string, room: 'talk' | 'staff'): Somebody;
-  said(room: 'talk' | 'staff'): string;
-  logged(): string;
+  readonly as: (nickname: string, room: 'talk' | 'staff') => Somebody;
+  readonly said: (room: 'talk' | 'staff') => string;
+  readonly logged: () => string;
   readonly breaches: () => readonly string[];
 }
 
@@ -156,7 +156,7 @@ async function onSlack(house: OpenHouse, now: () => number): Promise<Opened> {
         .join('\n---\n'),
     logged: open.logged,
     breaches: () => slack.breaches,
-    stop: open.stop,
+    stop: () => open.stop(),
   };
 }
 

@@ -46,7 +46,7 @@ function subjectOf(
   const link = /^(?:is|are|was|like|as|called|named|you|§|means|being|=)$/u;
   const after = words.slice(at + 1, at + 6);
   const to = after.findIndex((word) => pupil.test(word));
-  const calls = to >= 0 && (to <= 1 || after.slice(0, to).some((word) => link.test(word)));
+  const calls = to === 0 || (to > 0 && after.slice(0, to).some((word) => link.test(word)));
   for (let before = at - 1; before >= Math.max(0, at - 9); before -= 1) {
     const word = words[before] ?? '';
     if (pupil.test(word)) return 'pupil';
@@ -134,9 +134,10 @@ function saidOfStory(words: readonly string[], at: number, text: string): boolea
   );
 }
 
-const ends = '(?:s|es|ed|d|ing)?';
-const touchyKinds = Object.entries(touchy).map(
-  ([name, list]) => [name, new RegExp(`^(?:${list.split(' ').join('|')})${ends}$`, 'u')] as const,
+const touchyWords: ReadonlySet<string> = new Set(
+  Object.values(touchy).flatMap((list) =>
+    list.split(' ').flatMap((word) => ['', 's', 'es', 'ed', 'd', 'ing'].map((ending) => word + ending)),
+  ),
 );
 
 /** Loosely used of oneself, the passage or in general: no sign of teasing though it names a pupil. */
@@ -147,7 +148,7 @@ function touchyWord(sentence: Sentence, setting: Setting, passageToo: boolean): 
   return sentence.words.findIndex(
     (word, at) =>
       !pupil.test(word) &&
-      touchyKinds.some(([, pattern]) => pattern.test(word)) &&
+      touchyWords.has(word) &&
       (passageToo || !(setting.passageStems.has(stem(word)) || setting.passageStems.has(word))) &&
       !/^(?:not|never|dont)$/u.test(sentence.words[at - 1] ?? ''),
   );
@@ -181,16 +182,22 @@ export function teasing(spoken: Spoken, setting: Setting, written: string): Find
   return null;
 }
 
-/** Of turns, games and agreeing, or "Wren says that …": a pupil is named without being talked about. */
+/** Of turns, games, asking and agreeing, or "Wren says that …": a pupil is named without being talked about. */
 const turns =
-  / (?:then|next|after|before|first|second|turn|rematch|chess|game|games|joined|joins|back|here|ready|both|same|picked|beat|with|and me|me and|welcome|hi|hello|bye|hey) | § (?:and|or) § | § (?:thinks|thought|says|said|asked|wrote|means|meant|agrees|explained|already|got|found|has|had|did|can you|could you|will|did you|do you|are you|you|i|what|why|how|where|who|when|the|it is|that|is right|was right|is it|it) /u;
+  / (?:then|next|after|before|first|second|turn|turns|rematch|chess|game|games|joined|joins|back|here|ready|both|same|picked|beat|with|and me|me and|welcome|hi|hello|bye|hey|missed|forgot|get what|spoilers?|prize|wins|won|ill|absent|away|late|today) | § (?:and|or) § | § (?:thinks|thought|says|said|asked|asks|wrote|writes|means|meant|agrees|disagrees|explained|already|got|found|finds|has (?:a|the|been|to|already|got|found|an|three|two|one|four|five|not)|has|had|did|does|knows|knew|likes?|wants|wanted|needs|sees|saw|reads? (?:it|the|that|about|line|page)|can|could|will|would|should|may|might|you|i|my|what|why|how|where|who|when|the|that|this|it|it is|they|we|he|she|do|are|is (?:right|it|the|in|our|not|a|so (?:fast|kind|right|good|clever|funny|nice))|was (?:right|it)|look|please|but|and i|no|yes|thats|there) /u;
+const asks =
+  /^ (?:do|does|did|is|are|was|were|can|could|will|would|should|what|where|when|who|which|how|why|has|have|may|shall|let|lets|wait|look|shh|ooh|thanks|good|nice|same) /u;
 
 /** Whether a sentence tells something of a pupil by nickname, rather than calling to one. */
 function toldOf(sentence: Sentence, spoken: Spoken, written: string): boolean {
-  if (turns.test(sentence.text)) return false;
+  if (turns.test(sentence.text) || asks.test(sentence.text)) return false;
   if (sentence.words.filter((word) => !/^§s?$/u.test(word)).length === 0) return false;
   return namesPupil(sentence, spoken, written);
 }
+
+/** After a nickname that opens a sentence: somebody is called to. */
+const callsOn =
+  /^(?:you|your|you are|i|i am|i have|my|do|does|did|can|could|what|why|how|where|who|when|which|the|that|this|these|that is|it|it is|they|we|he|she|look|please|but|no|yes|there|are|if|not|so|sorry|thanks|well|good|nice|maybe)$/u;
 
 /** Whether a nickname stands in the sentence as somebody spoken of, and not called to ("Wren, the fox is sly"). */
 function namesPupil(sentence: Sentence, spoken: Spoken, written: string): boolean {
@@ -206,7 +213,11 @@ function namesPupil(sentence: Sentence, spoken: Spoken, written: string): boolea
       !/^(?:to|of|at|for|about|like|than|from|by|is|was|it is|called|on|ask|tell)$/u.test(
         sentence.words[index - 1] ?? '',
       );
-    const called = /[,:@]$/u.test(before) || /^[,:]/u.test(after) || ends;
+    const called =
+      (opens && callsOn.test(sentence.words[1] ?? '')) ||
+      /[,:@]$/u.test(before) ||
+      /^[,:]/u.test(after) ||
+      ends;
     return !(called || (opens && /^(?:[.!?]|$)/u.test(after)));
   });
 }
@@ -221,7 +232,7 @@ function isTouchy(sentence: Sentence, setting: Setting, here: boolean, of: boole
 }
 
 function isStray(sentence: Sentence, spoken: Spoken, setting: Setting, meant: boolean): boolean {
-  if (!meant || reasoning.test(sentence.text)) return false;
+  if (!meant || reasoning.test(sentence.text) || turns.test(sentence.text)) return false;
   const matter = matterOf(spoken, sentence.from, sentence.to);
   return matter.length > 0 && overlap(matter, setting) < aboutPassage;
 }

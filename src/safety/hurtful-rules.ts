@@ -23,7 +23,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'nobody asked',
-    '(?:nobody|who) (?:asked|invited|cares what|let|picked|chose|would want|wants|likes|said) (?:{you}|you in|you to)|{start}(?:nobody|who) asked{end}',
+    '(?:who) (?:invited|let|brought|allowed) (?:the|that|this) (?:weird|smelly|new|fat|ugly|annoying|loser|stupid|boring|slow|baby|little)(?= )|(?:nobody|who) (?:asked|invited|cares what|let|picked|chose|would want|wants|likes|said) (?:{you}|you in|you to)|{start}(?:nobody|who) asked{end}',
     'who invited you',
     'nobody asked the king',
   ],
@@ -48,7 +48,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'told to go',
-    '{start}(?:just |you should )?quit(?: already| now| the group)?{end}|{start}(?:you )?(?:can |should |better )?go (?:and )?(?:sit|play|cry|live|stand|work|eat) ~2 (?:somewhere|else|alone|by yourself|on your own|over there|there|in the corner|about it|to your)|{start}(?:go away|get lost|get away|get out of (?:here|our|this)|get out{end}|go home|leave us|leave our|leave the (?:group|class|chat)|get a life|buzz off|clear off|push off|bog off|sod off|naff off|hop off|jog on|go cry|go back to (?:where|your|the)|back off|do one)',
+    '{start}(?:just |you should )?quit(?: already| now| the group)?{end}|{start}(?:you )?(?:can |should |better )?go (?:and )?(?:sit|play|cry|live|stand|work|eat) ~2 (?:somewhere|else|alone|by yourself|on your own|over there|there|in the corner|about it|to your)|{start}(?:go (?:and )?(?:drown|die|rot|choke|play in traffic|jump off|get run over|eat grass|hide)|go away|get lost|get away|get out of (?:here|our|this)|get out{end}|go home|leave us|leave our|leave the (?:group|class|chat)|get a life|buzz off|clear off|push off|bog off|sod off|naff off|hop off|jog on|go cry|go back to (?:where|your|the)|back off|do one)',
     'go sit somewhere else',
     'they tell him to go and sit somewhere else',
   ],
@@ -71,7 +71,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
     `(?:{youare}) {very}(?:${faults})`,
     'you are so slow',
     'you are right about the slow worm',
-    '(?:you|ur|your|§) (?:out loud|of|the|mean).*',
+    '(?:you|ur|your|§) (?:out loud|of|the|mean).*|§ (?:short|out|dog|cat|alone|nothing|nobody|sad|mad|poor|tiny|too late|worse|problem|clown)|§ is right.*',
   ],
   [
     'you named a fault',
@@ -207,7 +207,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'insult by group',
-    '(?:that|this|it|he|she|you|ur|§) (?:is |are )?(?:so |well |such a )?gay(?: boy)?|gayboy|lesbo|(?:boys|girls) (?:cant (?:be|lead|read|write|do|play|spell|run|count|think)|are (?:stupid|dumb|rubbish|weak|useless))|(?:dirty|filthy|stinking|bloody) (?:foreigner|foreigners|immigrant|immigrants|muslim|muslims|jew|jews|gypsy|gypsies|traveller|travellers|pole|poles|indian|indians|african|africans|arab|arabs|mexican|mexicans)|(?:all|those|these|most|such|the) (?:\\S+ )?(?:people|kids|foreigners|immigrants|refugees|muslims|jews|christians|hindus|gypsies|travellers|blacks|whites|asians|africans|indians|chinese|poles|romanians|disabled|gays|poor people|fat people|ginger kids|boys|girls) ~3 (?:are|should|stink|smell|steal|cant) ~2 (?:dirty|stupid|dumb|evil|thieves|smelly|terrorists|criminals|lazy|animals|die|burn|go home|go back|leave|disgusting|scum|rats|weird|gross|liars|worse|ugly|inferior|steal|smell|stink|read|drive|talk)',
+    '(?:that|this|it|he|she|you|ur|§) (?:is |are )?(?:so |well |such a )?gay(?: boy)?|gayboy|lesbo|(?:boys|girls) (?:cant (?:be|lead|read|write|do|play|spell|run|count|think)|are (?:stupid|dumb|rubbish|weak|useless))|(?:dirty|filthy|stinking|bloody) (?:foreigner|foreigners|immigrant|immigrants|muslim|muslims|jew|jews|gypsy|gypsies|traveller|travellers|pole|poles|indian|indians|african|africans|arab|arabs|mexican|mexicans)|(?:all|those|these|most|such|the) (?:\\S+ )?(?:people|kids|foreigners|immigrants|refugees|muslims|jews|christians|hindus|gypsies|travellers|blacks|whites|asians|africans|indians|chinese|poles|romanians|disabled|gays|poor people|fat people|ginger kids|boys|girls) ~3 (?:are|should|stink|smell|steal|cant) ~2 (?:dirty|stupid|dumb|evil|thieves|smelly|terrorists|criminals|lazy|animals|die|burn|go home|go back|leave|disgusting|scum|rats|weird|gross|liars|ugly|inferior|steal|smell|stink|read|drive|talk)',
     'girls cant lead',
     'the boys cant row the boat any more',
     '',
@@ -215,7 +215,7 @@ export const hurtfulRules: readonly Rule[] = rulesOf('hurtful', [
   ],
   [
     'a baited word',
-    'baby (?:§|brain|face|boy alert)|{start}(?:big |fat |cry |little |such a )+ ?baby|bunch of (?:babies|losers|idiots|cheats|rubbish)|(?:as|so) (?:thick|dumb|dense|slow) as|has (?:nits|lice|fleas|worms|the lurgy|cooties|germs)|the lurgy|cooties|dont sit near|smells? of (?:wee|pee|poo|poop|sick|bins?|fish|cabbage|onions)',
+    'baby (?:§|brain|face|boy alert)|{start}(?:big |fat |cry |little |such a )+ ?baby|bunch of (?:babies|losers|idiots|cheats|rubbish)|(?:as|so) (?:thick|dumb|dense|slow) as|has (?:nits|lice|fleas|worms|the lurgy|cooties|germs)|the lurgy|cooties|dont sit near|(?:{you}|he|she|who|it|class|group|room|here|kid|girl|boy) ~3 smells? of (?:wee|pee|poo|poop|sick|bins?|fish|cabbage|onions)',
     'swap seats, he has nits',
     'the baby seal swam',
   ],

@@ -45,6 +45,9 @@ function finding(start: number, end: number): Finding {
   return { kind: 'personal', rule: 'full name', place: { in: 'text', start, end } };
 }
 
+/** A name with capitals or digits inside, as on apps, after a word that gives it. */
+const handled =
+  /\b(?:as|on|called|channel|follow|find|add|names?|user(?:name)?|tag|im|i'm|i am|is|its|it's|me|mine|search|watch|:)\s+@?((?:\p{Lu}\p{Ll}+){2,}\d*|\p{Lu}?\p{Ll}{2,}\p{Lu}\p{Ll}+\d*|\p{L}{3,}\d{2,})(?![\p{L}\p{N}])/gu;
 const roles =
   /^(?:leader|questioner|summariser|summarizer|clarifier|predictor|reader|writer|partner|best|good|great|nice|cool|right|me|you|kind|smart|clever|friend|winner|the|a|an|my|our|so|not|next|first|second|third)$/u;
 
@@ -95,6 +98,10 @@ export function namesIn(text: string, setting: Setting): readonly Finding[] {
     out.push(finding(match.index + match[0].indexOf(name), match.index + match[0].length));
   }
   out.push(...equals(text, setting));
+  for (const match of eachMatch(handled, text)) {
+    if (setting.passageStems.has((match[1] ?? '').toLowerCase())) continue;
+    out.push({ ...finding(match.index, match.index + match[0].length), rule: 'name on an app' });
+  }
   if (out.length > 0 || !cue.test(text) || known.test(text)) return out;
   for (const match of eachMatch(
     /\p{Lu}\p{Ll}[\p{L}'’-]*(?:\s+\p{Lu}\.)?(?:\s+\p{Lu}\p{Ll}[\p{L}'’-]+){1,2}/gu,

@@ -113,7 +113,7 @@ function starred(chunk: string): string | null {
     .replace(/^[.'?-]+|[.'?-]+$/gu, (ends) => (/^-{2,}$/u.test(ends) ? ends : ''));
   if (!/^\p{L}+[*#%■•_.'?-]+\p{L}*(?:[*#%■•_-]\p{L}*)?$/u.test(core) && !/^\p{L}*[*#%■•]+\p{L}+$/u.test(core))
     return null;
-  if (core.length < 4 || core.length > 14) return null;
+  if (core.length < 4 || core.length > 14 || /'(?:s|t|re|ve|ll|d|m)$/u.test(core)) return null;
   if (!/[*#%■•]|__/u.test(core) && !/^\p{L}{1,6}[_.'?-]\p{L}{1,6}$/u.test(core)) return null;
   const pattern = new RegExp(`^${core.replace(/[*#%■•_.'?-]/gu, '\\p{L}')}$`, 'u');
   const letters = core.replace(/[^\p{L}]/gu, '').length;

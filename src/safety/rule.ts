@@ -29,12 +29,13 @@ export const sets: Readonly<Record<string, string>> = {
   all: 'everyone|everybody|we all|all of us|we|the whole (?:class|group|school|year|team)|the rest of us|half the class|the others|all the (?:girls|boys|others|kids)|people|they all|most people|every single person',
   them: '§|him|her|them|that (?:kid|girl|boy|one|loser|weirdo|freak)|the new (?:kid|girl|boy)',
   kin: 'mums?|dads?|parents|family|brothers?|sisters?|grans?|grandad|uncle|aunt|cousin|stepdad|stepmum|house|flat|clothes|hair|shoes|trainers|face|phone|bike|coat',
-  praise: 'good|great|nice|kind|clever|smart|funny|best|brilliant|amazing|awesome|star|genius|legend|hero|friend|lovely|cool|helpful|brave|wonderful|fantastic|superstar|champ|champion|expert|pro|beautiful|pretty|strong|fair|fast|quick|careful|polite|fan|talented|excellent|super|perfect|queen|king|detective',
+  praise:
+    'good|great|nice|kind|clever|smart|funny|best|brilliant|amazing|awesome|star|genius|legend|hero|friend|lovely|cool|helpful|brave|wonderful|fantastic|superstar|champ|champion|expert|pro|beautiful|pretty|strong|fair|fast|quick|careful|polite|fan|talented|excellent|super|perfect|queen|king|detective',
   role: 'leader|questioner|summariser|summarizer|clarifier|predictor|partner|pupil|student|reader|tutor|member|next|first|second|third|winner|captain|helper|writer|artist|goalkeeper|one who (?:asked|said|wrote|found|answered|should|can|will)|only one who (?:knew|got|noticed|saw|found)|bird|boy|girl|new|bit (?:late|quiet|early|tired|right)|little (?:late|right)|person who (?:asked|said|wrote)|right|lot (?:faster|better|like)',
   shun: 'answers?|talks? to|speaks? to|sits? (?:with|by|next to|near|beside)|plays? with|repl(?:y|ies) to|listens? to|likes?|votes? for|works? with|pairs? (?:up )?with|teams? up with|invites?|helps?|reads? with|believes?|trusts?|(?:be|is|are) friends with|goes near|go near|touch(?:es)?|walks? (?:home )?with|wants?|picks?|chooses?|cares? about|misses|lets?|waits? for|swaps? with|shares? with|needs?|asked|invited|chose|picked|missed|eats? with|hangs? (?:out|around) with|stands? (?:near|next to)|borrows?',
   start: '(?<=^ |\\/ |§ |just |please |ugh |then |eww? |haha |lol )',
   end: '(?= (?:\\/|§|$)| $)',
-  very: '(?:(?:so|such|really|too|very|just|a|an|the|always|literally|actually|even|being|kinda|kind|of|bit|not|well|dead|proper|total|totally|complete|completely|absolute|absolutely|little|big|most|all|is|quite|pretty|honestly|still|by|far|def|like|fat|old|great|right) ){0,4}',
+  very: '(?:(?:so|such|really|too|very|just|a|an|the|always|literally|actually|even|being|kinda|kind|of|bit|not|well|dead|proper|total|totally|complete|completely|absolute|absolutely|little|big|most|all|is|quite|pretty|honestly|still|by|far|def|like|fat|old|great) ){0,4}',
   parent: 'mum|dad|stepdad|stepmum|parents|mum and dad|step parents|foster (?:mum|dad|parents)',
   family:
     'mum|dad|stepdad|stepmum|parents|uncle|aunt|grandad|gran|brother|sister|stepbrother|stepsister|cousin|family|carer|guardian|foster (?:mum|dad|parents)|mums boyfriend|mums new boyfriend|dads girlfriend|boyfriend|girlfriend|husband|older brother|big brother|big sister',
@@ -46,7 +47,7 @@ export const sets: Readonly<Record<string, string>> = {
     'every (?:day|night|time|week|evening|morning|weekend|break|lunch)|all the time|always|again|when|if|because|at home|at night|most days|each night|last night|yesterday|tonight|this morning|really hard|so hard|with (?:a|the|his|her) (?:belt|stick|shoe|slipper|spoon|cable|wire|bottle|hand|fist)|alot|for no reason|until',
   now: 'now|tonight|tomorrow|today|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|after (?:school|break|lunch|class)|at (?:break|lunch|school|home time)|next week|next time|soon|later',
   long: 'since|for (?:days|weeks|a week|two|three|four|five|\\d+|ages|so long|nights|months|a long time|a month)|in (?:days|weeks)|every (?:night|day|evening|weekend)|all (?:night|day|weekend|week)|again|until|till|most (?:days|nights)|days|nights|by myself|by ourselves|on my own|on our own|alone|at night',
-  body: 'face|hair|teeth|nose|ears|skin|glasses|spots|braces|belly|tummy|legs|feet|weight|breath|voice|accent|lisp|stutter|clothes|shoes|trainers|jumper|coat|trousers|dress|bag|lunch|lunchbox|house|flat|car|brain|smell|pants|underwear|wheelchair|hearing aid|handwriting',
+  body: 'face|hair|teeth|nose|ears|skin|glasses|spots|braces|belly|tummy|legs|feet|weight|breath|voice|accent|lisp|stutter|clothes|shoes|trainers|jumper|coat|trousers|dress|bag|lunch|lunchbox|brain|smell|pants|underwear|wheelchair|hearing aid|handwriting',
 };
 
 /** Turns a pattern of the little language into a regular expression; each repetition is bounded, so that no text makes it slow. */

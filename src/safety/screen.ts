@@ -19,6 +19,7 @@ import { rudeWords } from './rude.js';
 import type { Rule } from './rule.js';
 import { matterOf, overlap, saysSo, settingOf, stem, type Setting } from './setting.js';
 import { rangeOf, speak, type Spoken } from './spoken.js';
+import { kind } from './touchy-words.js';
 import { whereaboutsRules } from './whereabouts-rules.js';
 
 /** Passages with their classes that are kept read. */
@@ -26,6 +27,8 @@ const mostSettings = 64;
 
 const telling = [...personalRules, ...contactRules, ...whereaboutsRules];
 const hurting = [...hurtfulRules, ...cruelRules];
+/** Comparisons, which a kind word makes a compliment. */
+const softened: ReadonlySet<string> = new Set(['a pupil compared', 'a pupil is a', 'you are a']);
 
 /** A post made ready for the rules. */
 interface Post {
@@ -96,7 +99,10 @@ function hurts(post: Post): Finding[] {
             : 'rude word for a person',
       place: { in: 'text', start: one.start, end: one.end },
     }));
-  const cruel = matches(hurting, post, (words) => !/ §s? /u.test(words) && saysSo(words, setting));
+  const friendly = kind.test(spoken.text);
+  const cruel = matches(hurting, post, (words) => !/ §s? /u.test(words) && saysSo(words, setting)).filter(
+    ({ rule }) => !(friendly && softened.has(rule)),
+  );
   const about = teasing(spoken, setting, post.text);
   return [...rude, ...cruel, ...(about === null || rude.length + cruel.length > 0 ? [] : [about])];
 }

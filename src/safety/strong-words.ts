@@ -12,7 +12,7 @@ export const inside: readonly string[] =
 
 /** Ways in which children spell them that no rule yields. */
 export const madeUp: Readonly<Record<string, string>> = {
-  fuck: 'fuk fuq fuc fuxk fuhk fook foock fukk fvk fugg phuk phuck phuq pfuck feck fecc fcku fker fkn fkin fking effin effing frick fricken frickin fricking frigg frigging friggin freakin fudging ferk furk fack fahk fock fuark fkoff fku fuqq fuxxk fawk fugoff',
+  fuck: 'fuk fuq fuc fuxk fuhk fook foock fukk fvk fugg phuk phuck phuq phock fok pfuck feck fecc fcku fker fkn fkin fking effin effing frick fricken frickin fricking frigg frigging friggin freakin fudging ferk furk fack fahk fock fuark fkoff fku fuqq fuxxk fawk fugoff',
   fucker: 'fuka fukka fucka fuckah phucker fucka fukr fkr fugger',
   shit: 'shyt shyte shite shiet shiit shizz shiz shitt shid shitz sheit sheeit shiet xhit schit schitt shat shitte shittt hsit',
   bitch:

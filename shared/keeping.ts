@@ -199,10 +199,10 @@ export const keeping: readonly Kept[] = [
     },
   },
   {
-    what: 'In the browser: one cookie for the session, one for how the page looks; a draft in its own tab',
+    what: 'In the browser: one cookie for the session, one for how the page looks; a draft',
     why: 'so that somebody stays signed in and loses no draft',
     howLong:
-      'the session as above, on a shared device to the end of the sitting; a draft until it is sent or the tab is closed',
+      'the session as above, on a shared device to the end of the sitting; a draft until it is sent or its writer signs out, on a shared device only as long as its tab',
     who: 'whoever uses that browser',
     families:
       'In the browser: that your child is signed in, how the page looks, and a draft that is not sent yet. Signing out removes the draft.',

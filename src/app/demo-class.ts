@@ -3,6 +3,8 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { asId, type ClassId, type PersonId } from '../../shared/ids.js';
 import { strategies } from '../../shared/strategies.js';
+import { missingOf } from '../practice/readiness.js';
+import type { ClassState } from '../practice/state.js';
 import type { School } from './school.js';
 import { doorLimits } from './doors.js';
 import { foundClass, mustMove, personNamed } from './founding.js';
@@ -77,10 +79,20 @@ export async function makeDemoClass(school: School): Promise<ClassId> {
   return classId;
 }
 
+/** The invented class with a deputy, also where an older version made it without. */
+async function settled(house: School['house'], classId: ClassId): Promise<ClassState> {
+  const state = await house.classes.load(classId);
+  const tutor = personNamed(state, people.tutor);
+  if (tutor === null || !missingOf(state).includes('deputy')) return state;
+  return mustMove(house, classId, tutor, [
+    { type: 'add-person', nickname: people.deputy, role: 'safeguarding deputy' },
+  ]);
+}
+
 /** The links of the invented class: made from the key, so that they stay the same at every start. Real classes' links are random and shown once. */
 export async function demoLinks(school: School, classId: ClassId, base: string): Promise<DemoLinks> {
   const { house, key } = school;
-  const state = await house.classes.load(classId);
+  const state = await settled(house, classId);
   const linkOf = async (nickname: string): Promise<string> => {
     const person = personNamed(state, nickname) ?? asId<PersonId>('');
     const secret = createHmac('sha256', key)

@@ -148,6 +148,10 @@ export const staffClassWords = catalogue({
   'setting staff passphrase': staff('plain words', 'Every adult sets a passphrase as a second key'),
   'setting idle minutes': staff('plain words', 'Minutes until a draft posts itself'),
   'hint moderation': staff('plain words', 'Pick one.'),
+  'moderation why': staff(
+    'plain words',
+    'A word screen finds what is doubtful, and misses some. Hold everything where that is too much to miss.',
+  ),
   'hint sessions': staff('plain words', 'For instance: Tue 14:00, Thu 14:00. Or: none'),
   'hint school days': staff('plain words', 'For instance: Mon-Fri'),
   'hint open hours': staff('plain words', 'For instance: 07:30-19:00'),

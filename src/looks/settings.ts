@@ -46,14 +46,15 @@ export function settings(asked: Asked): readonly Message[] {
       ...notReady(asked),
       ...allowedBlocks(asked.by.role, [
         ...groupsOf(asked.state).flatMap(strategiesOf),
-        ...settingNames.map((setting) =>
+        ...settingNames.flatMap((setting) => [
+          ...(setting === 'moderation' ? [prose(staff('moderation why'))] : []),
           form(
             staff(`setting ${setting}`),
             move('change-setting', { setting }),
             [field(asked, setting)],
             staff('save'),
           ),
-        ),
+        ]),
       ]),
     ]),
   ];

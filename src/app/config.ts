@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { z } from 'zod';
 import { Fault } from '../../shared/fault.js';
+import { halfSet, slackOf, type SlackSettings } from './slack-settings.js';
 
 interface Setting {
   readonly name: string;
@@ -168,43 +169,7 @@ export interface Config {
     readonly publicKey: string | null;
     readonly api: string | null;
   } | null;
-  readonly slack: {
-    readonly botToken: string | null;
-    readonly signingSecret: string | null;
-    readonly appToken: string | null;
-    readonly oauth: {
-      readonly clientId: string;
-      readonly clientSecret: string;
-      readonly stateSecret: string;
-    } | null;
-    readonly api: string | null;
-  } | null;
-}
-
-type Get = (name: string) => string | null;
-
-const oauthSettings = ['SLACK_CLIENT_ID', 'SLACK_CLIENT_SECRET', 'SLACK_STATE_SECRET'] as const;
-
-/** What is missing of the settings that belong together, each with the others that are set. */
-function halfSet(get: Get): readonly string[] {
-  const missing = oauthSettings.filter((name) => get(name) === null);
-  if (missing.length === 0 || missing.length === oauthSettings.length) return [];
-  const there = oauthSettings.filter((name) => !missing.includes(name)).join(' and ');
-  return missing.map((name) => `${name}: expected to be set beside ${there}, got nothing`);
-}
-
-function slackOf(get: Get): Config['slack'] {
-  const botToken = get('SLACK_BOT_TOKEN');
-  const [clientId, clientSecret, stateSecret] = oauthSettings.map(get);
-  const oauth = clientId && clientSecret && stateSecret ? { clientId, clientSecret, stateSecret } : null;
-  if (botToken === null && oauth === null) return null;
-  return {
-    botToken,
-    signingSecret: get('SLACK_SIGNING_SECRET'),
-    appToken: get('SLACK_APP_TOKEN'),
-    oauth,
-    api: get('SLACK_API'),
-  };
+  readonly slack: SlackSettings | null;
 }
 
 /** Whether an address can be reached from this machine only. */

@@ -71,9 +71,9 @@ export function checkCleaned(blocks: readonly Block[], passage: Analysis, lexico
     );
   }
   checkEnglish(passage, lexicon);
-  const longest = Math.max(
-    ...sentences.map((_, n) => tokens.filter(({ sentence }) => sentence === n).length),
-  );
+  const lengths = new Map<number, number>();
+  for (const { sentence } of tokens) lengths.set(sentence, (lengths.get(sentence) ?? 0) + 1);
+  const longest = [...lengths.values()].reduce((most, one) => Math.max(most, one), 0);
   if (longest > longestSentence) {
     throw bad(
       'sentences that end with a full stop',

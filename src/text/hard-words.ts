@@ -1,5 +1,6 @@
 import type { HardWord } from '../../shared/text.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
+import { namesOf } from './names-of.js';
 import type { Analysis, Token } from './analysis.js';
 import { findClueIn } from './clues.js';
 import { difficultyOf } from './difficulty.js';
@@ -43,9 +44,7 @@ export function hardWords(
   lexicon: Lexicon,
   passage: Analysis = segment,
 ): readonly HardWord[] {
-  const names = new Set(
-    passage.tokens.filter(({ name }) => name).map(({ lower }) => lower.replace(/'s?$/, '')),
-  );
+  const names = namesOf(passage);
   const found = new Map<string, HardWord>();
   for (const token of segment.tokens) {
     const floor = floorFor(token, names, grade, lexicon);

@@ -1,6 +1,7 @@
 import type { KeyTerm } from '../../shared/text.js';
 import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Analysis, Token } from './analysis.js';
+import { namesOf } from './names-of.js';
 
 const mostTerms = 8;
 /** Weights under this share of the heaviest are noise. Ours, by eye on the open half of fixtures/sets/topics. */
@@ -19,11 +20,6 @@ interface Group {
   readonly forms: Map<string, number>;
   count: number;
   readonly name: boolean;
-}
-
-/** Names of a text, without the possessive ending. */
-function namesOf({ tokens }: Analysis): ReadonlySet<string> {
-  return new Set(tokens.filter(({ name }) => name).map(({ lower }) => lower.replace(/'s?$/, '')));
 }
 
 /** The base form by which tokens of one word are counted together. */
@@ -50,6 +46,15 @@ function groupTokens(
   return groups;
 }
 
+/** Groups of whole passages, since every part asks for those of its own. */
+const wholes = new WeakMap<Analysis, ReadonlyMap<string, Group>>();
+
+function groupsOfWhole(passage: Analysis, lexicon: Lexicon): ReadonlyMap<string, Group> {
+  const groups = wholes.get(passage) ?? groupTokens(passage.tokens, namesOf(passage), lexicon);
+  wholes.set(passage, groups);
+  return groups;
+}
+
 function weigh(group: Group, inPassage: number, lexicon: Lexicon): number {
   const noun = lexicon.partShares(group.base).noun;
   const rarity = Math.max(0.5, commonest - Math.max(rarest, lexicon.zipf(group.base))) / commonest;
@@ -62,7 +67,7 @@ function weigh(group: Group, inPassage: number, lexicon: Lexicon): number {
 export function keyTerms(segment: Analysis, lexicon: Lexicon, passage?: Analysis): readonly KeyTerm[] {
   const names = namesOf(passage ?? segment);
   const groups = groupTokens(segment.tokens, names, lexicon);
-  const all = passage ? groupTokens(passage.tokens, names, lexicon) : groups;
+  const all = passage ? groupsOfWhole(passage, lexicon) : groups;
   const weighed = [...groups.values()]
     .map((group) => ({
       term: [...group.forms].reduce((a, b) => (b[1] > a[1] ? b : a))[0],

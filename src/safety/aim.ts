@@ -2,7 +2,7 @@ import type { Finding } from '../../shared/judgements.js';
 import type { Rude } from './rude.js';
 import { doubtful, innocent, onlyWithYou } from './rude-words.js';
 import { isForeign, plainElsewhere } from './other-tongues.js';
-import { matterOf, overlap, stem, type Setting } from './setting.js';
+import { matterOf, overlap, saysSo, stem, type Setting } from './setting.js';
 import { rangeOf, type Spoken } from './spoken.js';
 import { kind, reasoning, touchy, work } from './touchy-words.js';
 
@@ -98,7 +98,8 @@ export function isHeld(rude: Rude, spoken: Spoken, setting: Setting): boolean {
     return / (?:you|you are|your) (?:\S+ ){0,2}$/u.test(` ${words.slice(0, at).join(' ')} `);
   if (inPassage) {
     const subject = subjectOf(words, at, setting);
-    return subject === 'pupil' && !saidOfStory(words, at, text);
+    const quoted = !/ §s? /u.test(text) && saidThere(words, at, setting);
+    return subject === 'pupil' && !quoted && !saidOfStory(words, at, text);
   }
   if (rude.always && !doubtful.has(rude.word)) return true;
   const subject = subjectOf(words, at, setting);
@@ -112,6 +113,15 @@ export function isHeld(rude: Rude, spoken: Spoken, setting: Setting): boolean {
     words.length <= 3 ||
     !/ (?:i|me|my|character|story|book|text|ending|chapter|page|part|question|word|poem) /u.test(text)
   );
+}
+
+/** Whether the passage says the words around a place in the same order. */
+function saidThere(words: readonly string[], at: number, setting: Setting): boolean {
+  return [
+    words.slice(Math.max(0, at - 2), at + 1),
+    words.slice(Math.max(0, at - 1), at + 2),
+    words.slice(at, at + 3),
+  ].some((run) => run.length >= 2 && saysSo(run.join(' '), setting));
 }
 
 /** "you can see the pig", "your question about the witch", "Wren says that the king is mad": a pupil is near, yet not meant. */

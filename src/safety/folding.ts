@@ -95,7 +95,7 @@ function plain(point: string): string {
   return [...square].map((char) => plainLatin.get(char) ?? char).join('');
 }
 
-/** Folds a text; runs of Cyrillic, Greek or Armenian are folded only where Latin letters stand in the same run, or all of them look Latin. */
+/** Folds a text; runs of Cyrillic, Greek or Armenian are folded only where Latin letters stand in the same run, or all of them look Latin and no other run is plainly of that script. */
 export function foldText(text: string): Folded {
   const chars: string[] = [];
   const starts: number[] = [];
@@ -118,6 +118,7 @@ export function foldText(text: string): Folded {
 }
 
 function foldLookAlikes(chars: string[], styled: boolean[]): void {
+  const written = chars.some((char) => otherLetter.test(char) && !passesFor.has(char));
   let from = 0;
   while (from < chars.length) {
     let to = from;
@@ -125,7 +126,7 @@ function foldLookAlikes(chars: string[], styled: boolean[]): void {
     const run = chars.slice(from, to);
     const others = run.filter((char) => otherLetter.test(char) || passesFor.has(char));
     const allPass = others.length > 0 && others.every((char) => passesFor.has(char));
-    if (others.length > 0 && (allPass || run.some((char) => latin.test(char)))) {
+    if (others.length > 0 && ((allPass && !written) || run.some((char) => latin.test(char)))) {
       for (let index = from; index < to; index += 1) {
         const as = passesFor.get(chars[index] ?? '');
         if (as === undefined) continue;

@@ -55,8 +55,10 @@ const innocent: ReadonlySet<string> = new Set(
   ),
 );
 
-const list = [...new Set(rude.trim().split(/ +/u))]
-  .map((word) => foldText(word).text)
+const list = rude
+  .trim()
+  .split(/ +/u)
+  .flatMap((word) => [word.normalize('NFKD').replace(/\p{Mn}/gu, ''), foldText(word).text])
   .filter((word) => !/^(?:idiot|idioti?|debil|moron)$/u.test(word));
 const words = new RegExp(`(?<![\\p{L}\\p{N}])(?:${list.join('|')})(?![\\p{L}\\p{N}])`, 'gu');
 const unspaced = /傻逼|笨蛋|白痴|妈的|操你|滚开|死ね|씨발|시발|개새끼|병신/gu;

@@ -17,7 +17,7 @@ import { personalRules } from './personal-rules.js';
 import { phonesIn } from './phone.js';
 import { rudeWords } from './rude.js';
 import type { Rule } from './rule.js';
-import { matterOf, overlap, saysSo, settingOf, stem, type Setting } from './setting.js';
+import { overlap, saysSo, settingOf, stem, type Setting } from './setting.js';
 import { rangeOf, speak, type Spoken } from './spoken.js';
 import { kind } from './touchy-words.js';
 import { whereaboutsRules } from './whereabouts-rules.js';

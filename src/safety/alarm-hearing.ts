@@ -1,6 +1,6 @@
 import { conceptsOf, runsOf } from './alarm-words.js';
 import { stem, type Setting } from './setting.js';
-import { soundsLike } from './alarm-spelling.js';
+import { loose, soundsLike } from './alarm-spelling.js';
 import type { Spoken } from './spoken.js';
 
 /** A word of a post as the alarm rules take it: its concepts, and where it stands. */
@@ -30,11 +30,13 @@ const familiar = /^(?:mum|dad|mums|dads|stepdad|stepmum|gran|grandad|parents|ste
 
 /** Reads a post into sentences of tokens; family words are the child's own ("KIN") or somebody else's ("THEIRKIN"). */
 export function hear(spoken: Spoken, setting: Setting, knows: (word: string) => boolean): readonly Sentence[] {
-  const tokens: Token[] = [];
-  spoken.heard.forEach(({ word }, heard) => {
-    for (const part of word.split(' '))
-      for (const piece of apart(part)) tokens.push(tokenOf(mended(piece, knows), heard, setting));
-  });
+  const parts = spoken.heard.flatMap(({ word }, heard) =>
+    word.split(' ').flatMap((part) => apart(part).map((piece) => ({ heard, raw: piece, word: mended(piece, knows) }))),
+  );
+  const misspelt = parts.some(({ raw, word }) => raw !== word);
+  const tokens = parts.map(({ heard, word }) =>
+    tokenOf(misspelt ? (loose.get(word) ?? word) : word, heard, setting),
+  );
   tokens.forEach((_, at) => {
     markRuns(tokens, at);
   });
@@ -131,8 +133,10 @@ function markKin(tokens: readonly Token[], at: number): void {
   if (token === undefined || ![...token.concepts].some((concept) => kin.has(concept))) return;
   let before = at - 1;
   while (before >= 0 && at - before <= 3 && between.test(tokens[before]?.word ?? '')) before -= 1;
-  const owner = tokens[before]?.word ?? '';
-  const mine = own.test(owner) || (familiar.test(token.word) && !possessive.test(owner));
+  const one = tokens[before];
+  const owner = one?.word ?? '';
+  const anothers = possessive.test(owner) || (one?.passage === true && /\p{L}{3,}s$/u.test(owner));
+  const mine = own.test(owner) || (familiar.test(token.word) && !anothers);
   token.concepts.add(mine ? 'KIN' : 'THEIRKIN');
   if (mine && !token.concepts.has('SIBLING') && !token.concepts.has('LITTLE')) token.concepts.add('ELDER');
 }

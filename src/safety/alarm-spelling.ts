@@ -3,9 +3,8 @@ import { conceptsOf } from './alarm-words.js';
 /** Real words that children write for a worry word; taken so only where another word of the post is misspelt. */
 export const loose: ReadonlyMap<string, string> = new Map(
   Object.entries({
-    beets: 'beats', beet: 'beat', wood: 'would', sins: 'since', no: 'know', nos: 'knows', dye: 'die', hole: 'whole', wont: 'want',
-    hear: 'here', hare: 'hair', sum: 'some', rite: 'right', nite: 'night', there: 'there', wen: 'when', hirt: 'hurt', cums: 'comes',
-    cum: 'come', bin: 'been', thay: 'they', thare: 'there', hid: 'hid', hiding: 'hiding', live: 'live', hungery: 'hungry',
+beets: 'beats', beet: 'beat', wood: 'would', sins: 'since', no: 'know', nos: 'knows', dye: 'die', hare: 'hair', sum: 'some',
+    cums: 'comes', cum: 'come', bin: 'been', hart: 'heart', alot: 'alot', weak: 'week',
   }),
 );
 
@@ -18,8 +17,7 @@ const listed: Readonly<Record<string, string>> = {
   neva: 'never', nevr: 'never', forgoten: 'forgotten', shoutes: 'shouts', ponches: 'punches', kik: 'kick', kiks: 'kicks', hitt: 'hit',
   hitts: 'hits', stary: 'starve', breef: 'breathe', brethe: 'breathe', exsist: 'exist', cry: 'cry', lonly: 'lonely', feer: 'fear',
   hous: 'house', hom: 'home', slep: 'slept', parc: 'park', evn: 'even', mi: 'my', wot: 'what', muma: 'mum', bak: 'back', hav: 'have',
-  meself: 'myself', mysef: 'myself', myslef: 'myself', mself: 'myself', rote: 'wrote', leter: 'letter', punchd: 'punched', frm: 'from',
-  whipt: 'whipped', wippd: 'whipped', throo: 'threw', thru: 'through', thro: 'through', nuthing: 'nothing', nothin: 'nothing',
+  deserv: 'deserve', hevin: 'heaven', hart: 'heart', luv: 'love', sumone: 'someone', hapens: 'happens', hapend: 'happened', happend: 'happened', wiv: 'with', hed: 'head', dady: 'dad', pushd: 'pushed', bleding: 'bleeding', plese: 'please', et: 'eaten', kil: 'kill', tel: 'tell', peple: 'people', pichers: 'pictures', miself: 'myself', cusin: 'cousin', rong: 'wrong', moning: 'morning', meself: 'myself', mysef: 'myself', myslef: 'myself', mself: 'myself', rote: 'wrote', leter: 'letter', punchd: 'punched', whipt: 'whipped', wippd: 'whipped', throo: 'threw', thru: 'through', thro: 'through', nuthing: 'nothing', nothin: 'nothing',
 };
 
 /** How a word sounds, roughly: doubled letters single, vowels by kind, silent letters gone. */

@@ -84,7 +84,7 @@ export const concepts: Readonly<Record<string, string>> = {
   DOCTOR: 'doctor doctors dentist hospital nurse clinic medicine',
   DIRTY: 'clothes washed wash smell smells dirty uniform lice bath shower stink stinks rats mould nits',
   // oneself
-  WANT: 'want~ wish~ hope~ hoping plan~ planned planning try tries tried trying need~ deserve~ should rather going ready prefer~ dream~ think~ thinking thought thoughts feel_like like longing can_i may_i desire decided will might shall wonna wana envy wait_to',
+  WANT: 'want~ wish~ hope~ hoping plan~ planned planning try tries tried trying need~ deserve~ should rather going ready prefer~ dream~ think~ thinking thought thoughts feel_like like longing can_i may_i desire decided will might shall wonna wana wanna envy wait_to',
   DIE: 'die dying dies died dead death suicide suicidal kms kill_myself killing_myself unalive unalived end_it end_my_life ending_it end_things ending_things end_it_all end_everything exist existing not_be_here not_alive disappear vanish stop_living stop_existing stop_breathing not_wake never_wake dont_wake not_exist be_gone heaven sleep_forever never_get_up not_be_alive take_my_life be_no_more grave not_being_here never_been_born never_born leave_this_world not_exsist dissapear disapear deth',
   ALIVE:
     'live living alive life exist existing existed born exsist exsisted wake breathing breathe survive be_here being_here born_at_all',

@@ -9,7 +9,7 @@ import { findPattern, type Match } from './alarm-pattern.js';
 import type { AlarmRule } from './alarm-rule.js';
 import { selfRules } from './alarm-self-rules.js';
 import { threatRules } from './alarm-threat-rules.js';
-import { overlap, saysSo, type Setting } from './setting.js';
+import { saysSo, type Setting } from './setting.js';
 import type { Spoken } from './spoken.js';
 
 /** All rules of alarm in English; those in other languages stand in `alarm-languages.ts`. */
@@ -41,7 +41,7 @@ export interface AlarmReading {
 }
 
 const ownLife =
-  / (?:too|either|as well|also|same|like (?:me|my|mine|us|ours)|at ours|mine|my (?:house|home|life|mum|dad|stepdad|stepmum)|at home|me i|for me) /u;
+  / (?:to(?= \/| $)|either|as well|also|same|like (?:me|my|mine|us|ours)|at ours|mine|my (?:house|home|life|mum|dad|stepdad|stepmum)|at home|me i|for me) /u;
 
 /** Reads a post by the alarm rules: at most one finding a rule. */
 export function readAlarms(
@@ -91,8 +91,12 @@ function firstHit(
 function isPassages(tokens: readonly Token[], sentence: Sentence, setting: Setting, own: boolean): boolean {
   if (setting.passage === null || own) return false;
   if (saysSo(tokens.map(({ word }) => word).join(' '), setting)) return true;
-  const words = (some: readonly Token[]) => some.map(({ word }) => word).filter((word) => word.length >= 3);
-  return overlap(words(sentence.tokens), setting) >= retold && overlap(words(tokens), setting) >= retold;
+  const share = (some: readonly Token[]) => {
+    const telling = some.filter(({ word, concepts }) => word.length >= 4 && !concepts.has('I') && !concepts.has('ME'));
+    const inside = telling.filter(({ passage }) => passage).length;
+    return inside < 2 ? 0 : inside / telling.length;
+  };
+  return share(sentence.tokens) >= retold && share(tokens) >= retold;
 }
 
 function placeOf(tokens: readonly Token[], { heard }: Spoken): Finding['place'] {

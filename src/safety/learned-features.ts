@@ -15,7 +15,7 @@ const apart = 5;
  * What the learned layer sees of a post, all of it yes or no: word stems and their pairs, concepts (marked where the passage
  * has the word), ordered pairs of concepts near each other, and the post's manner.
  */
-export function featuresOf(text: string, { sentences }: AlarmReading, setting: Setting): readonly Feature[] {
+export function featuresOf(text: string, { sentences, hits }: AlarmReading, setting: Setting): readonly Feature[] {
   const found = new Map<string, Feature>();
   const add = (name: string, first?: Token, last: Token | undefined = first): void => {
     if (found.has(name)) return;
@@ -34,6 +34,7 @@ export function featuresOf(text: string, { sentences }: AlarmReading, setting: S
             if (one !== concept) add(`p ${one} ${concept}`, other, token);
     });
   for (const manner of mannersOf(text, sentences.flatMap(({ tokens }) => tokens), setting)) add(`m ${manner}`);
+  if (hits.some(({ strong }) => !strong)) add('m weak rule');
   return [...found.values()];
 }
 

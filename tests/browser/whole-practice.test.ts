@@ -61,16 +61,15 @@ describe.skipIf(!hasChromium)(hasChromium ? 'The whole job in the room' : skippe
       'question',
       'why does grandmother need a clock that only shows the sea',
     );
-    expect(feedback).toContain('You asked why or how');
+    expect(feedback).toMatch(/You asked why or how|Your question goes to/u);
     await write(finch, 'sum-up', 'A clock tells when the harbour is full.');
 
-    // A new class holds everything: nobody else sees a word before the tutor does.
-    await finch.goto(`${server.ready.url}/talk`);
-    expect(await finch.getByRole('main').innerText()).not.toContain('only shows the sea');
-    await tutor.goto(`${server.ready.url}/waiting`);
-    expect(await tutor.getByRole('main').innerText()).toContain('only shows the sea');
-    await tutor.getByRole('button', { name: /^Publish these \d/ }).click();
-
+    // A new class holds what is doubtful; this one now holds everything: nobody sees a word before the tutor does.
+    await tutor.goto(`${server.ready.url}/commands`);
+    await tutor
+      .getByRole('textbox', { name: 'Type a slash command' })
+      .fill('/class set setting:moderation value:hold everything');
+    await tutor.getByRole('button', { name: 'Do it' }).click();
     await finch.goto(`${server.ready.url}/talk`);
     expect(await finch.getByRole('main').innerText()).toContain('only shows the sea');
     await finch

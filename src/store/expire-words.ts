@@ -120,6 +120,7 @@ export async function expireWords(
     .where('text', 'is not', null)
     .where('at', '<', before)
     .execute();
+  await how.pause();
   const { value: seq } = await db
     .selectFrom('counter')
     .select('value')
@@ -134,6 +135,7 @@ export async function expireWords(
     looksToo: false,
   };
   const expiry = { db, before, going, texts: rows.length > 0 };
+  await how.pause();
   const count = await expireMessages(expiry, how);
   if (rows.length > 0) await how.alone(() => finish(expiry, { seq, at: now }));
   return rows.length + count;

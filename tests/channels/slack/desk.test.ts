@@ -108,6 +108,28 @@ describe('Who somebody is', () => {
   });
 });
 
+describe('Tying a place', () => {
+  it('is open to a named adult for calls alone, whatever they name, and to no pupil', async () => {
+    const bound: unknown[] = [];
+    house.profile = (who) =>
+      Promise.resolve({
+        ...who,
+        nickname: 'Owl',
+        role: who.person === people.UPLOVER?.person ? 'safeguarding lead' : 'pupil',
+        register: '8-10',
+        group: null,
+        className: 'Class',
+      });
+    house.bindPlace = (_who, channel, tenant, room, audience) => {
+      bound.push([channel, tenant, room, audience]);
+      return Promise.resolve({ done: true, messages: [] });
+    };
+    await plover.command('/here');
+    await wren.command('/here staff');
+    expect(bound).toEqual([['slack', 'T1', 'C1', { to: 'staff', group: null }]]);
+  });
+});
+
 describe('A slash command', () => {
   it('is answered privately by its acknowledgement, hostile words inert', async () => {
     house.show('turn', (who) => [

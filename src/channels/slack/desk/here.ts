@@ -1,5 +1,6 @@
 import type { Who } from '../../../../shared/channel.js';
 import { asId, type GroupId } from '../../../../shared/ids.js';
+import { namedAdults } from '../../../../shared/roles.js';
 import type { Press } from '../press-code.js';
 import { say } from '../words.js';
 import { messageOf, refused } from './answers.js';
@@ -18,6 +19,10 @@ function asked(words: string, presses: readonly { readonly label: string; readon
   return { reply: { done: true, messages: [messageOf(words)] }, look: null, presses };
 }
 
+function staffPlace(): Bind {
+  return { press: 'bind', audience: { to: 'staff', group: null }, name: say('here staff'), sure: false };
+}
+
 async function audiences(desk: Desk, who: Who): Promise<readonly Bind[]> {
   const groups = await desk.house.suggest(who, 'groups', '');
   return [
@@ -27,7 +32,7 @@ async function audiences(desk: Desk, who: Who): Promise<readonly Bind[]> {
       name: label,
       sure: false,
     })),
-    { press: 'bind', audience: { to: 'staff', group: null }, name: say('here staff'), sure: false },
+    staffPlace(),
   ];
 }
 
@@ -51,8 +56,11 @@ export async function bind(desk: Desk, who: Who, spot: Spot, press: Bind): Promi
 /** Answers "/here staff", "/here group:Limpets" or "/here" alone, which asks. */
 export async function here(desk: Desk, who: Who, spot: Spot, text: string): Promise<Shown> {
   const profile = await desk.house.profile(who);
-  if (!profile || !mayBind.includes(profile.role)) return refused(say('here nobody may'));
+  const named = namedAdults.some((role) => role === profile?.role);
+  if (!profile || !(named || mayBind.includes(profile.role))) return refused(say('here nobody may'));
   if (spot.room.startsWith('D')) return refused(say('here not direct'));
+  // A named adult ties a place of their own, where calls alone come.
+  if (named) return bind(desk, who, spot, staffPlace());
   const all = await audiences(desk, who);
   const wanted = text
     .replace(/^(?:group|audience):\s*/iu, '')

@@ -26,7 +26,7 @@ export function judgeQuestion(input: Input, tools: JudgingTools, model = questio
   const asks = asksBy(input.text, view.wording) !== null;
   const chances = questionChances(view, input.answer, model, tools);
   if (!asks) return nothingAsked(chances, view, tools);
-  const cuts = moved(chances.answered ? model.answeredCuts : model.general.cuts, input.line ?? 0);
+  const cuts = moved(chances.cuts, input.line ?? 0);
   const value = labelFor(chances.inferential, cuts);
   const relationship = relationshipOf(chances, cuts);
   const copied = copiedIn(view, view.segment.analysis, tools);
@@ -38,7 +38,7 @@ export function judgeQuestion(input: Input, tools: JudgingTools, model = questio
     onTopic,
     copied: copied.share,
     mainIdea: chances.mainIdea,
-    manner: chances.general.manner === 1,
+    manner: chances.features.manner === 1,
     evidence: chances.answered?.['content stands'] ?? null,
   });
   return {
@@ -94,8 +94,8 @@ function labelFor(chance: number, { low, high }: Cuts): QuestionJudgement['value
 }
 
 /** The likeliest relationship on the side that the cut gives. */
-function relationshipOf({ inferential, own, author, search }: QuestionChances, { cut }: Cuts): Relationship {
-  if (inferential > cut) return own > (1 - own) * author ? 'on my own' : 'author and me';
+function relationshipOf({ inferential, own, search }: QuestionChances, { cut }: Cuts): Relationship {
+  if (inferential > cut) return own > 0.5 ? 'on my own' : 'author and me';
   return search > 0.5 ? 'think and search' : 'right there';
 }
 
@@ -148,7 +148,7 @@ function copiedReasons(
 function relationshipReasons(
   relationship: Relationship,
   view: QuestionView,
-  { own, general }: QuestionChances,
+  { own, features }: QuestionChances,
 ): readonly Reason[] {
   const signal = (...names: readonly string[]) =>
     signals.find(({ name, pattern }) => names.includes(name) && pattern.test(view.wording.plain));
@@ -168,7 +168,7 @@ function relationshipReasons(
             ? 'asks for several things'
             : 'its words stand in several places',
           place: null,
-          figures: { spread: general.spread ?? 0 },
+          figures: { spread: features.spread ?? 0 },
         },
       ];
     case 'right there':

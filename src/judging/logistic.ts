@@ -6,12 +6,6 @@ export interface Logistic {
   readonly weights: Readonly<Record<string, readonly [weight: number, mean: number]>>;
 }
 
-/** What a feature did to a judgement: its push in log odds, above 0 towards label 1. */
-export interface Push {
-  readonly feature: string;
-  readonly push: number;
-}
-
 interface Laid {
   readonly names: readonly string[];
   readonly weights: Float64Array;
@@ -45,10 +39,4 @@ export function logOdds(model: Logistic, features: Features): number {
 /** Chance 0..1 of log odds. */
 export function chanceOf(odds: number): number {
   return 1 / (1 + Math.exp(-odds));
-}
-
-/** What each feature pushed, in the order of the model. */
-export function pushes(model: Logistic, features: Features): readonly Push[] {
-  const { names, weights, means } = lay(model);
-  return names.map((feature, k) => ({ feature, push: weights[k]! * ((features[feature] ?? 0) - means[k]!) }));
 }

@@ -5,13 +5,23 @@ import { nearnessTo } from './question-near.js';
 import type { QuestionView } from './question-view.js';
 import type { JudgingTools } from './tools.js';
 
-/** Features of a question whose answer is known: the more of the answer's wording stands in the segment, the more literal it is. */
+const worked = new WeakMap<QuestionView, Map<string, Features>>();
+
+/** Features of a question whose answer is known: the more of the answer's wording stands in the segment, the more literal it is. `alone` are the log odds without it. */
 export function answeredFeatures(
   view: QuestionView,
   answer: string,
   alone: number,
   tools: JudgingTools,
 ): Features {
+  const answers = worked.get(view) ?? new Map<string, Features>();
+  worked.set(view, answers);
+  const features = answers.get(answer) ?? answerFeatures(view, answer, tools);
+  answers.set(answer, features);
+  return { ...features, alone };
+}
+
+function answerFeatures(view: QuestionView, answer: string, tools: JudgingTools): Features {
   const { segment, wording } = view;
   const reading = viewStems(answer, segment.analysis, tools);
   const words = reading.keys;
@@ -28,7 +38,6 @@ export function answeredFeatures(
   const subject = words.length - core.length;
   const [one, two, three, four] = [1, 2, 3, 4].map((size) => shareOfRuns(words, texts, segment.stems, size));
   return {
-    alone,
     'runs of one': one!,
     'runs of two': two!,
     'runs of three': three!,

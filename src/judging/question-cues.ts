@@ -11,7 +11,12 @@ export const feelings: ReadonlySet<string> = new Set(
    satisfied scared scornful shame shocked shy sorrow sorrowful sorrowfully sorry startled stubborn sulky surprise surprised
    suspicious sympathy tearful tempted tender terrible terrified terror thankful thrilled timid tired touched troubled uneasy
    unhappy upset vexed wearied weary wept wished wonder wondered wondering worried worry wrath wretched cried weeping tears
-   laughed laughing smiled trembled trembling sighed blushed enjoyed`.split(/\s+/),
+   laughed laughing smiled trembled trembling sighed blushed enjoyed
+   admiration admired affection amused awe awed bashful betrayed bewildered bewilderment bothered concern concerned curiosity
+   dejected desperate desperation devastated disappointment disgraced disgust dislike disliked dissatisfied excitement flustered
+   frustrated furiously glee gleeful hatred helpless hopeless hungry impatience impressed interested intrigued irritated
+   loathed lucky moody nervously overwhelmed pitied pitiful pride regretful rejoice rejoicing respect sobbed sobbing shock
+   skeptical stunned thirsty triumphant unafraid unwilling wearily`.split(/\s+/),
 );
 
 /** Kinds of words that hold an answer, by what is asked; each is a pattern over a sentence in lower case. */
@@ -28,6 +33,7 @@ export const cues = {
   place:
     /\b(in|into|at|under|upon|near|beside|behind|from|through|over|across|by|within|among) (the|a|an|his|her|their|its|that|this)\b/,
   when: /\b(when|while|as soon as|after|before|until|till|then|once)\b/,
+  time: /\b(\d{3,4}|years?|months?|weeks?|days?|hours?|minutes?|seconds?|nights?|mornings?|evenings?|noon|midnight|dawn|sunset|today|yesterday|tomorrow|spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december|monday|tuesday|wednesday|thursday|friday|saturday|sunday|century|ago|later|soon|during|always|never|often)\b/,
   but: /\b(but|however|though|although|yet|instead)\b/,
 } as const satisfies Readonly<Record<string, RegExp>>;
 export type Cue = keyof typeof cues;

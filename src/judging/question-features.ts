@@ -1,25 +1,34 @@
 import { openings, marks } from './question-form.js';
 import { cues, type Cue } from './question-cues.js';
 import { longestRun, pairShare } from './question-runs.js';
+import { besideFeatures, clauseFeatures } from './question-beside.js';
+import { generalFeatures } from './question-general.js';
 import { nearFeatures } from './question-near.js';
 import type { JudgingTools } from './tools.js';
 import { topOf, type QuestionView } from './question-view.js';
 
-/** Numbers by name, from which a logistic model judges. */
+/** Numbers by name, from which a model judges. */
 export type Features = Readonly<Record<string, number>>;
 
-/** All features of a question on its segment; `located` is each clause's chance to hold the answer. */
-export function questionFeatures(
+/** Puts the features that hang on `located`, each clause's chance to hold the answer, beside the settled ones in `into`. */
+export function putLocated(
   view: QuestionView,
   located: readonly number[],
-  tools: JudgingTools,
-): Features {
+  into: Record<string, number>,
+): void {
+  locatedFeatures(located, into);
+  clauseFeatures(view, located, into);
+}
+
+/** The features that need no learned model. */
+export function settledFeatures(view: QuestionView, tools: JudgingTools): Record<string, number> {
   const features: Record<string, number> = {};
   formFeatures(view, features);
   coverFeatures(view, features);
   nearFeatures(view, features, tools);
   cueFeatures(view, features);
-  locatedFeatures(located, features);
+  besideFeatures(view, features, tools);
+  generalFeatures(view, features, tools);
   return features;
 }
 

@@ -7,7 +7,6 @@ import { keyTerms } from '../text/key-terms.js';
 import { rootOf } from './root.js';
 import type { Analysis } from '../text/analysis.js';
 import type { FormRule } from './question-form.js';
-import type { Features } from './question-features.js';
 import type { QuestionView } from './question-view.js';
 import type { JudgingTools } from './tools.js';
 
@@ -29,40 +28,38 @@ export const signals: readonly FormRule[] = [
   { name: 'inside', pattern: /\b(feel|felt|feels|think|thinks|want|wants|wanted|know|knows|believe|trust|care|cares|mind)\b/, example: 'how did she feel', not: 'how did she run' },
   { name: 'manner', pattern: /^(why|how)\b(?! (many|much|long|far|old|big|often|fast|deep|tall))/, example: 'why did it melt', not: 'how many melted' },
   { name: 'one fact', pattern: /^(who|where|when|which|how (many|much|long|far|old|big|often|fast|deep|tall))\b/, example: 'who rang', not: 'why did it ring' },
+  { name: 'what if', pattern: /\bif\b|\bwhat would\b|\b(would|could|might) (have|ever|still)\b|\bwithout\b/, example: 'what would happen without rain', not: 'what happened in the rain' },
+  { name: 'judging', pattern: /\b(best|better|worst|worse|good|bad|more|most|hardest|harder|easier|easiest|favou?rite|like|fun|nice|cute|scary|funny|silly|brave|smart|clever|mean|kind|real|true|hard|easy|strange|weird|cool|boring)\b/, example: 'which is harder to build', not: 'which was built first' },
+  { name: 'meant', pattern: /\b(mean|means|meant|meaning|really|point|lesson|learn|message|feel like)\b/, example: 'what did she mean by that', not: 'what did she say' },
+  { name: 'people in general', pattern: /^(why|how|when|where|what|which|who)?\s*(do|does|can|are|is|should|would) (people|peple|a|an|you|kids|we|some|other|all|most|any)?\s*\w+s?\b/, example: 'why do people cry', not: 'why did she cry' },
+  { name: 'the or a name', pattern: /\b(the|this|that|these|those|mr|mrs|he|she|they|his|her|their|its|him|them)\b/, example: 'where is the boat', not: 'where do boats come from' },
+  { name: 'every', pattern: /\b(all|every|list|both|each|ways|steps|reasons|things|how did .* change|how does .* change|over the|from start|in order|give)\b/, example: 'what are all the steps', not: 'what is the step' },
+  { name: 'did', pattern: /\b(did|was|were|had|didn't|wasn't|weren't|happened)\b/, example: 'where was the boat', not: 'where is the boat' },
   { name: 'yes or no', pattern: /^(do|does|did|is|are|was|were|has|have|had|can|could|will|would|should|might)\b/, example: 'did it melt', not: 'why did it melt' },
 ]; // prettier-ignore
 
-/** Features for the relationship, main idea and whether the text answers; `story` are the log odds of the story model. */
-export function generalFeatures(view: QuestionView, story: number, tools: JudgingTools): Features {
-  const { wording, terms, sentenceCover, best } = view;
+/** Puts what the wording signals, and how much the question is about this text at all, into `into`. */
+export function generalFeatures(view: QuestionView, into: Record<string, number>, tools: JudgingTools): void {
+  const { wording, terms } = view;
   const { names } = view.segment;
-  const found = signals.map(({ name, pattern }) => [name, pattern.test(wording.plain) ? 1 : 0] as const);
-  const total = terms.reduce((sum, { rarity }) => sum + rarity, 0) || 1;
-  const cover = terms.reduce((sum, { at, rarity }) => sum + (at.length > 0 ? rarity : 0), 0) / total;
-  const bestCover = sentenceCover[best] ?? 0;
+  for (const { name, pattern } of signals) into[name] = pattern.test(wording.plain) ? 1 : 0;
+  const { cover = 0, anybody = 0, you = 0, manner = 0 } = into;
   const past = pastShare(view.segment.analysis);
   const present =
     /\b(do|does|is|are|has|have|can)\b/.test(wording.plain) && !/\b(did|was|were|had)\b/.test(wording.plain);
   const definite = /\b(the|this|that|these|those|he|she|they|it|his|her|their|its|him|them)\b/.test(
     wording.plain,
   );
-  return {
-    ...Object.fromEntries(found),
-    story: Math.max(-4, Math.min(3, story)),
-    cover: terms.length > 0 ? cover : 0,
-    'best cover': bestCover,
-    spread: cover - bestCover,
-    'missing words': Math.min(4, terms.filter(({ at }) => at.length === 0).length),
-    'rarest missing': Math.max(0, ...terms.map(({ at, rarity }) => (at.length === 0 ? rarity : 0))),
+  Object.assign(into, {
     'names it': terms.some(({ word }) => names.has(word.stem)) ? 1 : 0,
     'points at it': definite ? 1 : 0,
+    'text in the past': past,
     'now in a tale': present && past > 0.06 ? 1 : 0,
-    'terms asked': Math.min(10, terms.length),
     'key terms': keyShare(view, tools),
-    'anybody, not the text': found.some(([name, holds]) => name === 'anybody' && holds === 1) ? 1 - cover : 0,
-    'you, not the text': found.some(([name, holds]) => name === 'you' && holds === 1) ? 1 - cover : 0,
-    'manner and cover': found.some(([name, holds]) => name === 'manner' && holds === 1) ? cover : 0,
-  };
+    'anybody, not the text': anybody * (1 - cover),
+    'you, not the text': you * (1 - cover),
+    'manner and cover': manner * cover,
+  });
 }
 
 const pasts = new WeakMap<Analysis, number>();

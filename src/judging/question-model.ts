@@ -1,3 +1,4 @@
+import type { Blend } from './blend.js';
 import type { Locator } from './question-locator.js';
 import type { Logistic } from './logistic.js';
 
@@ -17,32 +18,26 @@ export interface Cuts {
   readonly high: number;
 }
 
-/** What is learned on stories: literal or inferential. */
-export interface StoryModel {
+/** All that is learned for judging questions. */
+export interface QuestionModel {
   readonly locator: Locator;
-  /** From question and segment alone. */
-  readonly alone: Logistic;
-  /** With an answer; it takes the log odds of `alone` as a feature. */
+  /** Inferential or literal, learned from questions of reading experts on stories. */
+  readonly story: Blend;
+  readonly storyCuts: Cuts;
+  /** The same, learned from questions as children write them on texts of all kinds; it knows what `story` says. */
+  readonly beyond: Blend;
+  readonly beyondCuts: Cuts;
+  /** How much a question on its segment is of the kind that `story` was learned from. */
+  readonly tale: Logistic;
+  /** On my own, against author and me. */
+  readonly own: Blend;
+  /** Think and search, against right there. */
+  readonly search: Blend;
+  /** Aims at the main idea. */
+  readonly mainIdea: Blend;
+  /** The text answers it. */
+  readonly answerable: Blend;
+  /** Inferential or literal with an answer; it takes the log odds without one as a feature. */
   readonly answered: Logistic;
   readonly answeredCuts: Cuts;
-}
-
-/** What is learned on stories and on questions beyond stories, each from the general features. */
-export interface GeneralModel {
-  /** On my own, against the other three. */
-  readonly own: Logistic;
-  /** Author and me, against both literal ones. */
-  readonly author: Logistic;
-  /** Think and search, against right there. */
-  readonly search: Logistic;
-  /** Aims at the main idea. */
-  readonly mainIdea: Logistic;
-  /** The text answers it. */
-  readonly answerable: Logistic;
-  readonly cuts: Cuts;
-}
-
-/** All that is learned for judging questions. */
-export interface QuestionModel extends StoryModel {
-  readonly general: GeneralModel;
 }

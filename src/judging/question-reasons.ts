@@ -4,35 +4,42 @@
  */
 import type { Reason } from '../../shared/judgements.js';
 import type { Place, Range } from '../../shared/text.js';
-import { pushes } from './logistic.js';
+import type { LaidLogistic } from './laid-blend.js';
 import type { QuestionModel } from './question-model.js';
-import type { QuestionChances } from './question-odds.js';
+import { laidModel, type LaidModel, type QuestionChances } from './question-odds.js';
 import { topOf, type QuestionView } from './question-view.js';
 
-type Ground = 'form' | 'cover' | 'place' | 'cause' | 'feeling' | 'length';
+const grounds = ['form', 'cover', 'place', 'cause', 'feeling', 'length'] as const;
+type Ground = (typeof grounds)[number];
 
 /** Weaker pushes, in log odds, are not told. */
 const tellable = 0.25;
 const told = 3;
 
-const grounds = new Map<string, Ground>();
+const read = new WeakMap<LaidModel, Uint8Array>();
 
-function groundOf(feature: string): Ground {
-  const known = grounds.get(feature) ?? readGround(feature);
-  grounds.set(feature, known);
+/** The ground of each feature as its number among `grounds`. */
+function groundsOf(laid: LaidModel): Uint8Array {
+  const known = read.get(laid) ?? Uint8Array.from(laid.names, (name) => grounds.indexOf(readGround(name)));
+  read.set(laid, known);
   return known;
 }
 
 function readGround(name: string): Ground {
-  if (/^(clause|clauses|clause chance|second clause|some clause|clearest)$/.test(name)) return 'place';
   if (/feeling/.test(name)) return 'feeling';
-  if (/(in best|after|before|anywhere|share)$/.test(name) && /^(cause|because|so|for|purpose)\b/.test(name))
+  if (/clause|^clearest$/.test(name)) return 'place';
+  if (
+    /(in best|after|before|anywhere|share|cover)$/.test(name) &&
+    /^(cause|because|so|for|purpose|kind)\b/.test(name)
+  )
     return 'cause';
   if (
-    /cover|missing|near|strangest|run|pairs|rarity|present|places|position|spread|at (end|start)/.test(name)
+    /cover|missing|near|strangest|run|pairs|rarity|present|places|position|spread|at (end|start)|key terms|names it/.test(
+      name,
+    )
   )
     return 'cover';
-  if (/^(length|sentences|best length)$/.test(name)) return 'length';
+  if (/^(length|sentences|best length|text in the past)$/.test(name)) return 'length';
   return 'form';
 }
 
@@ -43,10 +50,16 @@ export function questionReasons(
   model: QuestionModel,
 ): readonly Reason[] {
   const byGround = new Map<Ground, number>();
-  for (const { feature, push } of pushes(model.alone, chances.story)) {
-    const ground = groundOf(feature);
-    byGround.set(ground, (byGround.get(ground) ?? 0) + push);
-  }
+  const laid = laidModel(model);
+  const groundAt = groundsOf(laid);
+  const add = ({ weights, means }: LaidLogistic, share: number): void => {
+    const sums = new Float64Array(grounds.length);
+    for (let k = 0; k < weights.length; k++)
+      sums[groundAt[k]!]! += share * weights[k]! * (chances.values[k]! - means[k]!);
+    grounds.forEach((ground, g) => byGround.set(ground, (byGround.get(ground) ?? 0) + sums[g]!));
+  };
+  add(laid.story.logistic, chances.tale);
+  add(laid.beyond.logistic, 1 - chances.tale);
   const strongest = [...byGround].filter(([, push]) => Math.abs(push) >= tellable);
   strongest.sort(([, a], [, b]) => Math.abs(b) - Math.abs(a));
   return strongest.slice(0, told).flatMap(([ground, push]) => reasonFor(ground, push > 0, view, chances));

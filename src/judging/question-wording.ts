@@ -1,5 +1,8 @@
+import { edits } from '../text/edits.js';
 import { meantWord } from '../text/similar.js';
+import { soundKeys } from '../text/sounds.js';
 import { rootOf } from './root.js';
+import type { Lexicon } from '../lexicon/lexicon.js';
 import type { Analysis, Token } from '../text/analysis.js';
 import type { JudgingTools } from './tools.js';
 import { marks, openings } from './question-form.js';
@@ -86,8 +89,52 @@ function meantBy(token: Token, segment: Analysis, tools: JudgingTools): MeantWor
   const small = Object.hasOwn(smallWords, lower) ? smallWords[lower] : undefined;
   if (small !== undefined && small !== lower)
     return { token, lower: small, stem: rootOf(small, tools.lexicon), content: false };
-  if (segment.stems.has(stem) || tools.lexicon.knows(lower) || token.name || !/\p{L}/u.test(lower))
+  const known = segment.stems.has(stem) || token.name || !/\p{L}/u.test(lower);
+  const meant = known
+    ? lower
+    : tools.lexicon.knows(lower)
+      ? (alikeIn(segment, token, tools) ?? lower)
+      : meantWord(token, segment, tools.lexicon);
+  if (meant === lower)
     return { token, lower, stem: rootOf(lower, tools.lexicon), content: content || tells(lower) };
-  const meant = meantWord(token, segment, tools.lexicon);
   return { token, lower: meant, stem: rootOf(meant, tools.lexicon), content: tells(meant) };
+}
+
+const sounds = new WeakMap<Analysis, ReadonlyMap<string, readonly string[]>>();
+
+/** English words more frequent than this (Zipf) are meant as written; those as rare as `rare` may be a word of the segment that is one letter away. */
+const frequent = 4;
+const rare = 2.5;
+
+/** The word of the segment that an English word stands for which isn't in it, if it sounds the same and is written nearly so: "stares" for "stairs". */
+function alikeIn(segment: Analysis, { lower, content }: Token, { lexicon }: JudgingTools): string | null {
+  const zipf = lexicon.zipf(lower);
+  if (!content || lower.length < 4 || zipf > frequent) return null;
+  const words = sounds.get(segment) ?? soundsOf(segment, lexicon);
+  const near = soundKeys(lower).flatMap((key) => words.get(key) ?? []);
+  const alike = near.find((word) => edits(word, lower) <= 2);
+  if (alike !== undefined || zipf > rare) return alike ?? null;
+  return [...words.values()].flat().find((word) => edits(word, lower) <= 1) ?? null;
+}
+
+/** Words of a segment and their base forms by how they sound. */
+function soundsOf(segment: Analysis, lexicon: Lexicon): ReadonlyMap<string, readonly string[]> {
+  const words = new Map<string, string[]>();
+  const put = (word: string): void => {
+    if (word.length < 4) return;
+    for (const key of soundKeys(word)) {
+      const known = words.get(key);
+      if (!known) words.set(key, [word]);
+      else if (!known.includes(word)) known.push(word);
+    }
+  };
+  const seen = new Set<string>();
+  for (const { lower, content } of segment.tokens) {
+    if (!content || seen.has(lower)) continue;
+    seen.add(lower);
+    put(lower);
+    lexicon.bases(lower).forEach(put);
+  }
+  sounds.set(segment, words);
+  return words;
 }

@@ -56,10 +56,10 @@ export const ownQuestions: Evaluation = {
         ),
       );
     const measure = (of: 'mainIdea' | 'answerable') => {
-      const labelled = real.filter((i) => asked[i]![of] !== null);
+      const known = real.filter((i) => asked[i]![of] !== null);
       return auc(
-        labelled.map((i) => judged[i]!.measures[of]),
-        labelled.map((i) => (asked[i]![of] ? 1 : 0)),
+        known.map((i) => judged[i]!.measures[of]),
+        known.map((i) => (asked[i]![of] ? 1 : 0)),
       );
     };
     return [

@@ -15,8 +15,7 @@ const folds = 5;
 export const questions: Evaluation = {
   name: 'question',
   run(dir, progress) {
-    const table = questionTable(readQuestions(dir), makeTools(readLexicon()));
-    const own = readOwnQuestions('open');
+    const table = questionTable(readQuestions(dir), readOwnQuestions('open'), makeTools(readLexicon()));
     const fold = foldsOf(
       table.questions.map(({ story }) => story),
       folds,
@@ -26,7 +25,6 @@ export const questions: Evaluation = {
       progress((f + 0.2) / folds);
       const model = fitQuestion(
         table,
-        own,
         (i) => fold[i] !== f,
         (i) => fold[i] !== f && !table.questions[i]!.val,
       );
@@ -39,19 +37,24 @@ export const questions: Evaluation = {
   },
 };
 
-function judgedBy(model: QuestionModel, { questions, views, tools }: QuestionTable, i: number): Judged {
+function judgedBy(
+  model: QuestionModel,
+  { questions, views, settled, tools }: QuestionTable,
+  i: number,
+): Judged {
   const { answer, second } = questions[i]!;
   const view = views[i]!;
-  const alone = questionChances(view, undefined, model, tools);
-  const withAnswer = (text: string): number => questionChances(view, text, model, tools).inferential;
+  const alone = questionChances(view, undefined, model, tools, settled[i]);
+  const withAnswer = (text: string): number =>
+    questionChances(view, text, model, tools, settled[i]).inferential;
   const plain = answeredFeatures(view, answer, 0, tools);
   return {
     alone: alone.inferential,
-    aloneCuts: model.general.cuts,
+    aloneCuts: alone.cuts,
     answered: withAnswer(answer),
     answeredCuts: model.answeredCuts,
     second: second ? withAnswer(second.answer) : null,
-    overlap: alone.story['best cover'] ?? 0,
+    overlap: alone.features['best cover'] ?? 0,
     stem: /\b(why|feel|will|might)\b/.test(view.wording.plain) ? 1 : 0,
     runs: plain['most runs of three'] === 1 ? 0 : 1,
   };

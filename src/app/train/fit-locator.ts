@@ -86,6 +86,20 @@ export function fitLocator(table: ClauseTable, use: (question: number) => boolea
   };
 }
 
+/** The mean of locators with the same facts and words. */
+export function meanLocator(locators: readonly Locator[]): Locator {
+  const mean = (part: 'facts' | 'words'): Locator['facts'] =>
+    Object.fromEntries(
+      Object.keys(locators[0]![part]).map((name) => [
+        name,
+        locatorKinds.map(
+          (_, kind) => locators.reduce((sum, one) => sum + one[part][name]![kind]!, 0) / locators.length,
+        ),
+      ]),
+    );
+  return { facts: mean('facts'), words: mean('words') };
+}
+
 /** The clause that holds most of the answer's own words, its sentence's cover breaking ties; -1 where none holds any. */
 function answerClause(view: QuestionView, answer: string, tools: JudgingTools): number {
   const asked = new Set(view.terms.map(({ word }) => word.stem));

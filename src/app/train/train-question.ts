@@ -14,17 +14,16 @@ export interface TrainedQuestion {
 
 /** Learns the question's weights on all stories, with cuts from the training stories alone, and writes them. */
 export function trainQuestion(dir: string, tools: JudgingTools): TrainedQuestion {
-  const table = questionTable(readQuestions(dir), tools);
   const own = readOwnQuestions('open');
+  const table = questionTable(readQuestions(dir), own, tools);
   const model = fitQuestion(
     table,
-    own,
     () => true,
     (i) => !table.questions[i]!.val,
   );
   const path = weightsPath('question');
   const header = {
-    version: 1,
+    version: 2,
     data: 'FairytaleQA train and val (Xu et al. 2022, ACL); fixtures/sets/questions/open.jsonl',
     licence: 'Apache-2.0 (data); MIT (our own)',
     date: '2022',

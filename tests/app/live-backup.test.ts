@@ -2,7 +2,7 @@ import Database from 'better-sqlite3';
 import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { asId, type ClassId } from '../../shared/ids.js';
 import { answerBackups, askForBackup } from '../../src/app/backup-request.js';
 import { silentLog } from '../../src/app/log.js';
@@ -17,6 +17,8 @@ let folder: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'turnstone-backup-'));
 });
+// Whole programs are started here, which takes long on a machine that is busy with others.
+vi.setConfig({ testTimeout: 180_000 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 const at = (name: string): string => join(folder, name);
 

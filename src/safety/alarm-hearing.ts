@@ -24,14 +24,21 @@ export interface Sentence {
 
 const possessive = /^(?:his|her|their|the|a|an|whose|this|that|its|your|§s|every|some|no|s)$/u;
 const own = /^(?:my|our|mums|dads|me|mine)$/u;
-const between = /^(?:big|little|old|older|younger|young|own|real|step|foster|best|new|baby|twin|half|ex|drunk|stupid|two|three|great|mean)$/u;
+const between =
+  /^(?:big|little|old|older|younger|young|own|real|step|foster|best|new|baby|twin|half|ex|drunk|stupid|two|three|great|mean)$/u;
 const kin = new Set(['FAMILY', 'SIBLING', 'PARENT', 'LITTLE']);
 const familiar = /^(?:mum|dad|mums|dads|stepdad|stepmum|gran|grandad|parents|stepdads|stepmums|uncle|aunt)$/u;
 
 /** Reads a post into sentences of tokens; family words are the child's own ("KIN") or somebody else's ("THEIRKIN"). */
-export function hear(spoken: Spoken, setting: Setting, knows: (word: string) => boolean): readonly Sentence[] {
+export function hear(
+  spoken: Spoken,
+  setting: Setting,
+  knows: (word: string) => boolean,
+): readonly Sentence[] {
   const parts = spoken.heard.flatMap(({ word }, heard) =>
-    word.split(' ').flatMap((part) => apart(part).map((piece) => ({ heard, raw: piece, word: mended(piece, knows) }))),
+    word
+      .split(' ')
+      .flatMap((part) => apart(part).map((piece) => ({ heard, raw: piece, word: mended(piece, knows) }))),
   );
   const misspelt = parts.some(({ raw, word }) => raw !== word);
   const tokens = parts.map(({ heard, word }) =>
@@ -46,7 +53,8 @@ export function hear(spoken: Spoken, setting: Setting, knows: (word: string) => 
   tokens.forEach((_, at) => {
     markFriend(tokens, at);
   });
-  if (tokens.some(({ concepts }) => concepts.has('SERIOUS'))) for (const { concepts } of tokens) concepts.delete('LOL');
+  if (tokens.some(({ concepts }) => concepts.has('SERIOUS')))
+    for (const { concepts } of tokens) concepts.delete('LOL');
   const sentences: Sentence[] = [];
   let from = 0;
   for (let at = 0; at <= tokens.length; at += 1) {
@@ -72,7 +80,8 @@ function apart(word: string): readonly string[] {
       const before = best[from];
       const piece = word.slice(from, to);
       if (before === undefined || !(glue.has(piece) || (piece.length > 1 && conceptsOf.has(piece)))) continue;
-      if (best[to] === undefined || (best[to]?.length ?? 0) > before.length + 1) best[to] = [...before, piece];
+      if (best[to] === undefined || (best[to]?.length ?? 0) > before.length + 1)
+        best[to] = [...before, piece];
     }
   const all = best[word.length];
   return all !== undefined && all.length >= 3 ? all : [word];
@@ -94,7 +103,8 @@ const numbers =
 function markNumber(token: Token): Token {
   const value = /^\d{1,3}$/u.test(token.word) ? Number(token.word) : null;
   if (value !== null) token.concepts.add('NUM');
-  if ((value !== null && value >= 16 && value <= 80) || numbers.includes(token.word)) token.concepts.add('AGE');
+  if ((value !== null && value >= 16 && value <= 80) || numbers.includes(token.word))
+    token.concepts.add('AGE');
   return token;
 }
 
@@ -107,8 +117,10 @@ function markFriend(tokens: readonly Token[], at: number): void {
   const real =
     token.word === '§' ||
     token.word === '§s' ||
-    (/^(?:friends?|mates?|classmate|neighbour)$/u.test(token.word) && before.some((word) => own.test(word))) ||
-    (token.concepts.has('KIN') && (token.concepts.has('SIBLING') || token.concepts.has('LITTLE') || token.word === 'cousin')) ||
+    (/^(?:friends?|mates?|classmate|neighbour)$/u.test(token.word) &&
+      before.some((word) => own.test(word))) ||
+    (token.concepts.has('KIN') &&
+      (token.concepts.has('SIBLING') || token.concepts.has('LITTLE') || token.word === 'cousin')) ||
     (/^(?:girl|boy|kid|someone|friend)$/u.test(token.word) &&
       after.some(
         (word, k) =>

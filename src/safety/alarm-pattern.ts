@@ -67,7 +67,9 @@ function follow(steps: readonly Step[], tokens: readonly Token[], from: number, 
 }
 
 function possible(pattern: Pattern, has: ReadonlySet<string>): boolean {
-  return pattern.steps.every(({ runs }) => runs.some((run) => run.every((one) => one === '$' || has.has(one))));
+  return pattern.steps.every(({ runs }) =>
+    runs.some((run) => run.every((one) => one === '$' || has.has(one))),
+  );
 }
 
 /** Token indices of what a pattern found, end exclusive. */

@@ -9,7 +9,8 @@ export const concepts: Readonly<Record<string, string>> = {
   YOU: 'you your yourself ur u § §s',
   THEM: 'him her them the a an his their',
   HE: 'he she they someone somebody',
-  PARENT: 'mum dad mums dads stepdad stepmum stepdads stepmums parents gran grandad guardian carer guardians carers nan',
+  PARENT:
+    'mum dad mums dads stepdad stepmum stepdads stepmums parents gran grandad guardian carer guardians carers nan',
   FAMILY:
     'mum dad mums dads stepdad stepmum parents parent uncle aunt gran grandad cousin guardian carer husband wife family foster_mum foster_dad stepdads stepmums',
   SIBLING: 'brother sister stepbrother stepsister brothers sisters twin siblings step_brother step_sister',
@@ -90,7 +91,8 @@ export const concepts: Readonly<Record<string, string>> = {
     'live living alive life exist existing existed born exsist exsisted wake breathing breathe survive be_here being_here born_at_all',
   SELFCUT:
     'cut~ cutting burn~ burnt scratch~ bite~ hit~ hitting hurt~ hurting punish~ starve~ stab~ choke~ drown~ poison~ hang~ kill~ harm~ punch~ pinch~ bang~ slap~ unalive injure~ bit rip~ hate~',
-  PILLS: 'pills tablets painkillers overdose paracetamol medicine sleeping_pills poison razor razors blade blades noose rope bleach',
+  PILLS:
+    'pills tablets painkillers overdose paracetamol medicine sleeping_pills poison razor razors blade blades noose rope bleach',
   LEAP: 'bridge roof cliff window train tracks railway building balcony track rails motorway traffic lorry',
   FEAR: 'scared afraid frightened terrified fear frightens scares shaking nervous dread~ worried panic',
   HIDE: 'hide hides hiding hid',
@@ -102,7 +104,8 @@ export const concepts: Readonly<Record<string, string>> = {
   KILL: 'kill~ stab~ shoot shot shooting murder~ strangle~ poison~ drown~ slaughter~ behead~ suffocate~ execute~ bleed',
   BEAT: 'hurt~ burn~ beat~ smash~ break~ breaking punch~ kick~ slap~ bash~ batter~ cut~ hit~ jump~ destroy~ end~ get~ find~ finish~ attack~ push~ throw~ choke~ slit~ knock~ break_your snap~ jumped',
   WILL: 'will going gonna want would swear promise might wait shall plan am try let coming should ready must could ima',
-  BULLY: 'bully~ bullied bullies bullying tease~ call_me calls_me calling_me names laugh_at laughing_at mock~ hates_me hate_me',
+  BULLY:
+    'bully~ bullied bullies bullying tease~ call_me calls_me calling_me names laugh_at laughing_at mock~ hates_me hate_me',
   SCHOOL: 'school class classroom playground lesson teacher teachers tutor gym bus gate',
 };
 
@@ -110,21 +113,39 @@ export const concepts: Readonly<Record<string, string>> = {
 function formsOf(base: string): readonly string[] {
   const cut = base.replace(/e$/u, '');
   const doubled = /[^aeiou][aeiou][bdgklmnprt]$/u.test(base) ? base + base.slice(-1) : base;
-  return [base, `${base}s`, `${base}es`, `${cut}ed`, `${cut}ing`, `${cut}in`, `${doubled}ed`, `${doubled}ing`, `${cut}er`];
+  return [
+    base,
+    `${base}s`,
+    `${base}es`,
+    `${cut}ed`,
+    `${cut}ing`,
+    `${cut}in`,
+    `${doubled}ed`,
+    `${doubled}ing`,
+    `${cut}er`,
+  ];
 }
 
 /** By word, the concepts that it may stand for. */
-export const conceptsOf: ReadonlyMap<string, ReadonlySet<string>> = readConcepts(([, word]) => !word.includes('_'));
+export const conceptsOf: ReadonlyMap<string, ReadonlySet<string>> = readConcepts(
+  ([, word]) => !word.includes('_'),
+);
 
 /** By first word, the runs of words that stand for a concept, longest first. */
-export const runsOf: ReadonlyMap<string, readonly { readonly run: readonly string[]; readonly concept: string }[]> =
-  readRuns();
+export const runsOf: ReadonlyMap<
+  string,
+  readonly { readonly run: readonly string[]; readonly concept: string }[]
+> = readRuns();
 
 function entries(): readonly (readonly [concept: string, word: string])[] {
   return Object.entries(concepts).flatMap(([concept, words]) =>
-    words.split(' ').flatMap((word) =>
-      word.endsWith('~') ? formsOf(word.slice(0, -1)).map((form) => [concept, form] as const) : [[concept, word] as const],
-    ),
+    words
+      .split(' ')
+      .flatMap((word) =>
+        word.endsWith('~')
+          ? formsOf(word.slice(0, -1)).map((form) => [concept, form] as const)
+          : [[concept, word] as const],
+      ),
   );
 }
 

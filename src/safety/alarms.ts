@@ -81,7 +81,11 @@ function firstHit(
       if (rule.unless.some((one) => isNear(findPattern(one, sentence), match))) continue;
       const tokens = sentence.tokens.slice(match.from, match.to);
       if (isPassages(tokens, sentence, setting, own)) continue;
-      return { strong: rule.strong, pattern: pattern.source, finding: { kind: 'alarm', rule: rule.name, place: placeOf(tokens, spoken) } };
+      return {
+        strong: rule.strong,
+        pattern: pattern.source,
+        finding: { kind: 'alarm', rule: rule.name, place: placeOf(tokens, spoken) },
+      };
     }
   }
   return null;
@@ -92,7 +96,9 @@ function isPassages(tokens: readonly Token[], sentence: Sentence, setting: Setti
   if (setting.passage === null || own) return false;
   if (saysSo(tokens.map(({ word }) => word).join(' '), setting)) return true;
   const share = (some: readonly Token[]) => {
-    const telling = some.filter(({ word, concepts }) => word.length >= 4 && !concepts.has('I') && !concepts.has('ME'));
+    const telling = some.filter(
+      ({ word, concepts }) => word.length >= 4 && !concepts.has('I') && !concepts.has('ME'),
+    );
     const inside = telling.filter(({ passage }) => passage).length;
     return inside < 2 ? 0 : inside / telling.length;
   };

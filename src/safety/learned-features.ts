@@ -15,7 +15,11 @@ const apart = 5;
  * What the learned layer sees of a post, all of it yes or no: word stems and their pairs, concepts (marked where the passage
  * has the word), ordered pairs of concepts near each other, and the post's manner.
  */
-export function featuresOf(text: string, { sentences, hits }: AlarmReading, setting: Setting): readonly Feature[] {
+export function featuresOf(
+  text: string,
+  { sentences, hits }: AlarmReading,
+  setting: Setting,
+): readonly Feature[] {
   const found = new Map<string, Feature>();
   const add = (name: string, first?: Token, last: Token | undefined = first): void => {
     if (found.has(name)) return;
@@ -30,10 +34,14 @@ export function featuresOf(text: string, { sentences, hits }: AlarmReading, sett
       for (const concept of token.concepts) add(`c ${token.passage ? '(passage) ' : ''}${concept}`, token);
       for (const other of tokens.slice(Math.max(0, at - apart), at))
         for (const one of other.concepts)
-          for (const concept of token.concepts)
-            if (one !== concept) add(`p ${one} ${concept}`, other, token);
+          for (const concept of token.concepts) if (one !== concept) add(`p ${one} ${concept}`, other, token);
     });
-  for (const manner of mannersOf(text, sentences.flatMap(({ tokens }) => tokens), setting)) add(`m ${manner}`);
+  for (const manner of mannersOf(
+    text,
+    sentences.flatMap(({ tokens }) => tokens),
+    setting,
+  ))
+    add(`m ${manner}`);
   if (hits.some(({ strong }) => !strong)) add('m weak rule');
   return [...found.values()];
 }
@@ -42,7 +50,14 @@ function mannersOf(text: string, tokens: readonly Token[], setting: Setting): re
   const has = (concept: string) => tokens.some(({ concepts }) => concepts.has(concept));
   const matter = tokens.filter(({ word }) => word.length >= 3);
   const share = matter.filter(({ passage }) => passage).length / Math.max(1, matter.length);
-  const size = tokens.length <= 4 ? 'very short' : tokens.length <= 10 ? 'short' : tokens.length <= 25 ? 'middling' : 'long';
+  const size =
+    tokens.length <= 4
+      ? 'very short'
+      : tokens.length <= 10
+        ? 'short'
+        : tokens.length <= 25
+          ? 'middling'
+          : 'long';
   const signs: readonly (readonly [boolean, string])[] = [
     [setting.passage === null, 'no passage known'],
     [setting.passage !== null && share < 0.2, 'hardly of the passage'],

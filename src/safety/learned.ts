@@ -22,7 +22,10 @@ const models: Readonly<Record<Concern, Learned>> = {
   personal: stored.personal,
 };
 const laid = new Map(
-  (Object.keys(models) as Concern[]).map((concern) => [concern, new Map(Object.entries(models[concern].weights))]),
+  (Object.keys(models) as Concern[]).map((concern) => [
+    concern,
+    new Map(Object.entries(models[concern].weights)),
+  ]),
 );
 
 /** Names of what the learned layer finds, by kind. */
@@ -34,10 +37,16 @@ export const learnedRules: Readonly<Record<Concern, string>> = {
 
 /** A post that speaks neither of its writer nor to anybody is most often about the passage: it alarms from here on only; ours. */
 const sureOfOthers = 0.85;
-const near = new Set(['I', 'ME', 'KIN', 'REALFRIEND', 'YOU'].flatMap((one) => [`c ${one}`, `c (passage) ${one}`]));
+const near = new Set(
+  ['I', 'ME', 'KIN', 'REALFRIEND', 'YOU'].flatMap((one) => [`c ${one}`, `c (passage) ${one}`]),
+);
 
 /** From which probability a post with these features is taken to be of a concern. */
-export function thresholdFor(features: readonly string[], concern: Concern, from = models[concern].from): number {
+export function thresholdFor(
+  features: readonly string[],
+  concern: Concern,
+  from = models[concern].from,
+): number {
   if (concern !== 'alarm' || features.some((name) => near.has(name))) return from;
   return Math.max(from, sureOfOthers);
 }
@@ -66,14 +75,23 @@ export function readsLike(
   if (ruled.length === 0) wanted.push('hurtful', 'personal');
   return wanted
     .filter((concern) => chanceOf(features, concern) >= thresholdFor(names, concern))
-    .map((concern) => ({
-      kind: concern,
-      rule: learnedRules[concern],
-      place: { in: 'text', ...weightiest(features, concern, spoken) },
-    }));
+    .map((concern) => {
+      const weak = concern === 'alarm' ? reading.hits.find(({ strong }) => !strong) : undefined;
+      return (
+        weak?.finding ?? {
+          kind: concern,
+          rule: learnedRules[concern],
+          place: { in: 'text', ...weightiest(features, concern, spoken) },
+        }
+      );
+    });
 }
 
-function weightiest(features: readonly Feature[], concern: Concern, { heard }: Spoken): { start: number; end: number } {
+function weightiest(
+  features: readonly Feature[],
+  concern: Concern,
+  { heard }: Spoken,
+): { start: number; end: number } {
   const weights = laid.get(concern);
   let best: Feature['heard'] = null;
   let most = 0;

@@ -1,4 +1,5 @@
 import { dirname, join } from 'node:path';
+import { alarmRules } from '../../safety/alarms.js';
 import type { Concern, Learned } from '../../safety/learned.js';
 import { learnedRules, thresholdFor } from '../../safety/learned.js';
 import { makeScreen } from '../../safety/screen.js';
@@ -24,7 +25,8 @@ interface Ruled {
 
 function ruledOf(cases: readonly ScreenCase[], knows: (word: string) => boolean): readonly Ruled[] {
   const screen = makeScreen(knows);
-  const learned = new Set(Object.values(learnedRules));
+  const weak = alarmRules.filter(({ strong }) => !strong).map(({ name }) => name);
+  const learned = new Set([...Object.values(learnedRules), ...weak]);
   return cases.map(({ text, passage, names }) => {
     const findings = screen({ text, names, ...(passage === null ? {} : { passage }) }).findings.filter(
       ({ rule }) => !learned.has(rule),
@@ -126,7 +128,9 @@ export function learnScreen(knows: (word: string) => boolean): TrainedScreen {
 export function trainScreen(knows: (word: string) => boolean, tell: (line: string) => void): string {
   const { models, figures } = learnScreen(knows);
   for (const { set, writer, by, found, of, wrong, others } of figures)
-    tell(`${set}, writer ${writer} left out, ${by}: found ${found} of ${of}, wrongly ${wrong} of ${others}\n`);
+    tell(
+      `${set}, writer ${writer} left out, ${by}: found ${found} of ${of}, wrongly ${wrong} of ${others}\n`,
+    );
   const path = join(dirname(weightsPath('screen')), '../../safety/weights/screen.json');
   const header = {
     version: 1,

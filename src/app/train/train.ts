@@ -3,6 +3,7 @@ import { readLexicon } from '../../lexicon/read-lexicon.js';
 import { trainHardWords } from './hard-words.js';
 import { trainMeaning } from './meaning.js';
 import { trainAnswer } from './train-answer.js';
+import { trainScreen } from './train-screen.js';
 import { trainSumUp } from './sum-up.js';
 import { trainQuestion } from './train-question.js';
 
@@ -25,5 +26,12 @@ export function runTrain({ data }: { readonly data: string }, out: Sink, err: Si
   for (const file of trainHardWords(data, tools.lexicon)) out.write(`${file}\n`);
   err.write('learning from sum-ups ...\n');
   for (const file of trainSumUp(data, tools)) out.write(`${file}\n`);
+  err.write('learning from posts to screen ...\n');
+  out.write(
+    `${trainScreen(
+      (word) => tools.lexicon.knows(word),
+      (line) => err.write(line),
+    )}\n`,
+  );
   return Promise.resolve(0);
 }

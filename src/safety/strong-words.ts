@@ -48,7 +48,7 @@ export const madeUp: Readonly<Record<string, string>> = {
 /** Words of ordinary English (or of other tongues) that a disguise of a strong word spells, so that they are never read as one; checked against a list of English words by a test. */
 export const protectedWords: ReadonlySet<string> = new Set(
   (
-    'morning mornings shooting shooter shooters shoot shoots pizza pizzas pisa pizzazz pizazz cooking cooked cooker cookers cooky cook cooks coca coke cokes coked coker ' +
+    'batch morn morning mornings shooting shooter shooters shoot shoots pizza pizzas pisa pizzazz pizazz cooking cooked cooker cookers cooky cook cooks coca coke cokes coked coker ' +
     'kook kooks kooky cocky cocked cocker cockers cocking cawker sheet sheets sheeted sheeting creep creeps creeper creepers creeping creeped crapes crape prices price priced ' +
     'pricey pricy pricing pricer pricked prickers prix ares ars spaces space spaced spacing spacer spacers spacy shatter shatters tweet tweets tweeter tweeting toot toots ' +
     'sleet sleets myron bob bobs dyke dykes dike dikes dyked diker dicky dicker shiite shat pusses knobbed fudging batching freakiness bastion pies pens spine snipe ' +

@@ -3,6 +3,7 @@ import { foundClass, mustMove, personNamed } from '../../src/app/founding.js';
 import { readConfig } from '../../src/app/config.js';
 import { openSchool } from '../../src/app/school.js';
 import type { PersonId } from '../../shared/ids.js';
+import { readyMoves } from '../support/ready-moves.js';
 import { progress } from './figures.js';
 
 export const slackTeam = 'T1';
@@ -34,7 +35,7 @@ export async function makeSchool(
       if (group === undefined) throw new Error('Cannot make a class, expected a group, got none');
       await mustMove(house, classId, tutor, [
         { type: 'change-setting', setting: 'moderation', value: 'hold what is doubtful' },
-        { type: 'change-setting', setting: 'alarm text', value: 'A grown-up has been told.' },
+        ...readyMoves,
         ...birds.map((nickname) => ({ type: 'add-person', nickname, role: 'pupil', group }) as const),
         { type: 'add-passage', text: fixtureText(demoPassages[0]), grade: 5 },
       ]);

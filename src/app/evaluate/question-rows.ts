@@ -1,5 +1,5 @@
 import type { Cuts } from '../../judging/question-model.js';
-import type { QuestionTable } from '../train/fit-question.js';
+import type { LabelledQuestion } from '../train/question-data.js';
 import { interval95 } from './bootstrap.js';
 import { ascending, auc, calibrationError, confusion, kappa, macroF1, type Weights } from './measures.js';
 import type { Row } from './row.js';
@@ -31,10 +31,13 @@ interface Part {
 }
 
 /** All figures on story questions, over the folds and on val alone. */
-export function questionRows(table: QuestionTable, judged: readonly Judged[]): readonly Row[] {
-  const all = table.questions.map((_, i) => i);
-  const val = all.filter((i) => table.questions[i]!.val);
-  return [partOf('folds', table, judged, all), partOf('val', table, judged, val)].flatMap((part) => [
+export function questionRows(
+  questions: readonly LabelledQuestion[],
+  judged: readonly Judged[],
+): readonly Row[] {
+  const all = questions.map((_, i) => i);
+  const val = all.filter((i) => questions[i]!.val);
+  return [partOf('folds', questions, judged, all), partOf('val', questions, judged, val)].flatMap((part) => [
     ...aloneRows(part),
     ...decidedRows(part),
     ...answeredRows(part),
@@ -43,7 +46,7 @@ export function questionRows(table: QuestionTable, judged: readonly Judged[]): r
 
 function partOf(
   name: string,
-  { questions }: QuestionTable,
+  questions: readonly LabelledQuestion[],
   judged: readonly Judged[],
   use: readonly number[],
 ): Part {

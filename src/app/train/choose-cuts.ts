@@ -20,7 +20,10 @@ export function bestCut(chances: readonly number[], labels: readonly number[]): 
   return best.cut;
 }
 
-/** The band of the unsure that leaves enough questions decided and gives the best kappa over those. */
+/** What a band aims at beside kappa: of those called 1 the share that is, and of all that are 1 the share so called. */
+const aims = { right: 0.7, found: 0.4 };
+
+/** The band of the unsure that leaves enough cases decided and gives the best kappa over those, less what it falls short of the aims. */
 export function bandFor(
   chances: readonly number[],
   labels: readonly number[],
@@ -31,10 +34,22 @@ export function bandFor(
     const above = sorted.filter((p) => p > high).length;
     const low = sorted[Math.max(0, Math.ceil(decided * sorted.length) - above)] ?? 0;
     if (low > high) continue;
-    const score = kappaOutside(chances, labels, low, high) ?? 0;
+    const score = (kappaOutside(chances, labels, low, high) ?? 0) - shortOfAims(chances, labels, high);
     if (score > best.score) best = { low, high, score };
   }
   return { low: round(best.low), high: round(best.high) };
+}
+
+function shortOfAims(chances: readonly number[], labels: readonly number[], high: number): number {
+  let [called, ones, both] = [0, 0, 0];
+  chances.forEach((chance, i) => {
+    called += chance > high ? 1 : 0;
+    ones += labels[i]!;
+    both += chance > high ? labels[i]! : 0;
+  });
+  const short = (aim: number, hits: number, among: number): number =>
+    Math.max(0, aim - (among > 0 ? hits / among : 0));
+  return short(aims.right, both, called) + short(aims.found, both, ones);
 }
 
 /** Kappa over the cases that are decided. */

@@ -1,20 +1,17 @@
-import { dirname, join } from 'node:path';
 import { alarmRules } from '../../safety/alarms.js';
-import type { Concern, Learned } from '../../safety/learned.js';
-import { learnedRules, thresholdFor } from '../../safety/learned.js';
+import type { Learned } from '../../safety/learned.js';
+import { learnedRule, thresholdFor } from '../../safety/learned.js';
 import { makeScreen } from '../../safety/screen.js';
-import { chancesLeftOut, fitConcern } from './fit-screen.js';
+import { chancesLeftOut, fitAlarms } from './fit-screen.js';
 import { readScreenCases, type ScreenCase } from './screen-cases.js';
 import { weightsPath } from './weights-path.js';
 import { writeWeights } from './write-weights.js';
 
-const concerns = ['alarm', 'hurtful', 'personal'] as const;
-
-/** Shares of posts that ought to be left which a concern may hold beside the rules, by set, on writers left out; ours, so that rules and all concerns stay within two in a hundred false holds. */
-const budgets: Readonly<Record<Concern, Readonly<Partial<Record<ScreenCase['set'], number>>>>> = {
-  alarm: { 'alarm-open': 0.05, 'moderation-open': 0.02, 'personal-open': 0.02 },
-  hurtful: { 'moderation-open': 0.005, 'alarm-open': 0.02 },
-  personal: { 'moderation-open': 0.005, 'personal-open': 0.01 },
+/** Shares of posts that ought to be left for which the layer may alarm beside the rules, by set, on writers left out; ours. */
+const budget: Readonly<Partial<Record<ScreenCase['set'], number>>> = {
+  'alarm-open': 0.05,
+  'moderation-open': 0.02,
+  'personal-open': 0.02,
 };
 
 /** What the rules alone find in a post. */
@@ -26,7 +23,7 @@ interface Ruled {
 function ruledOf(cases: readonly ScreenCase[], knows: (word: string) => boolean): readonly Ruled[] {
   const screen = makeScreen(knows);
   const weak = alarmRules.filter(({ strong }) => !strong).map(({ name }) => name);
-  const learned = new Set([...Object.values(learnedRules), ...weak]);
+  const learned = new Set([learnedRule, ...weak]);
   return cases.map(({ text, passage, names }) => {
     const findings = screen({ text, names, ...(passage === null ? {} : { passage }) }).findings.filter(
       ({ rule }) => !learned.has(rule),
@@ -35,18 +32,17 @@ function ruledOf(cases: readonly ScreenCase[], knows: (word: string) => boolean)
   });
 }
 
-/** The lowest threshold that keeps a concern's budgets. */
+/** The lowest threshold that keeps the budget. */
 function thresholdOf(
   cases: readonly ScreenCase[],
   ruled: readonly Ruled[],
   chances: readonly number[],
-  concern: Concern,
 ): number {
-  const lowest = Object.entries(budgets[concern]).map(([set, most]) => {
+  const lowest = Object.entries(budget).map(([set, most]) => {
     const left = cases.flatMap((one, i) => (one.set === set && !one.hold ? [{ one, i }] : []));
     const falls = left
-      .filter(({ i }) => ruled[i]?.[concern === 'alarm' ? 'alarm' : 'hold'] !== true)
-      .map(({ one, i }) => ({ chance: chances[i] ?? 0, least: thresholdFor(one.features, concern, 0) }))
+      .filter(({ i }) => ruled[i]?.alarm !== true)
+      .map(({ one, i }) => ({ chance: chances[i] ?? 0, least: thresholdFor(one.features, 0) }))
       .map(({ chance, least }) => (chance < least ? 0 : chance))
       .toSorted((a, b) => b - a);
     return (falls[Math.floor(most * left.length)] ?? 0) + 0.001;
@@ -69,23 +65,21 @@ export interface LeftOutFigure {
 function figuresOf(
   cases: readonly ScreenCase[],
   ruled: readonly Ruled[],
-  chances: Readonly<Record<Concern, readonly number[]>>,
-  from: Readonly<Record<Concern, number>>,
+  chances: readonly number[],
+  from: number,
 ): readonly LeftOutFigure[] {
-  const over = (concern: Concern, i: number) =>
-    (chances[concern][i] ?? 0) >= thresholdFor(cases[i]?.features ?? [], concern, from[concern]);
+  const over = (i: number) => (chances[i] ?? 0) >= thresholdFor(cases[i]?.features ?? [], from);
   const says = {
     rules: (i: number, label: 'hold' | 'alarm') => ruled[i]?.[label] === true,
-    learned: (i: number, label: 'hold' | 'alarm') =>
-      label === 'alarm' ? over('alarm', i) : concerns.some((concern) => over(concern, i)),
-    joined: (i: number, label: 'hold' | 'alarm') => says.rules(i, label) || says.learned(i, label),
+    learned: over,
+    joined: (i: number, label: 'hold' | 'alarm') => says.rules(i, label) || over(i),
   };
   const keys = [...new Set(cases.map(({ set, writer }) => `${set} ${writer}`))];
   return keys.flatMap((key) => {
     const [set = '', writer = ''] = key.split(' ');
     const label = set.startsWith('alarm') ? 'alarm' : 'hold';
     const mine = cases.flatMap((one, i) => (one.set === set && one.writer === writer ? [{ one, i }] : []));
-    const is = (one: ScreenCase) => (label === 'alarm' ? one.labels.alarm === true : one.hold);
+    const is = (one: ScreenCase) => (label === 'alarm' ? one.alarm : one.hold);
     const wanted = mine.filter(({ one }) => is(one));
     const others = mine.filter(({ one }) => !is(one));
     return (['rules', 'learned', 'joined'] as const).map((by) => ({
@@ -103,7 +97,7 @@ function figuresOf(
 
 /** The learned layer with thresholds from writers left out, and what it does on them. */
 export interface TrainedScreen {
-  readonly models: Readonly<Record<Concern, Learned>>;
+  readonly alarm: Learned;
   readonly figures: readonly LeftOutFigure[];
 }
 
@@ -111,27 +105,22 @@ export interface TrainedScreen {
 export function learnScreen(knows: (word: string) => boolean): TrainedScreen {
   const cases = readScreenCases(knows);
   const ruled = ruledOf(cases, knows);
-  const by = <Value>(make: (concern: Concern) => Value): Readonly<Record<Concern, Value>> => ({
-    alarm: make('alarm'),
-    hurtful: make('hurtful'),
-    personal: make('personal'),
-  });
-  const chances = by((concern) => chancesLeftOut(cases, concern));
-  const from = by((concern) => thresholdOf(cases, ruled, chances[concern], concern));
+  const chances = chancesLeftOut(cases);
+  const from = thresholdOf(cases, ruled, chances);
   return {
-    models: by((concern) => ({ from: from[concern], ...fitConcern(cases, concern, () => true) })),
+    alarm: { from, ...fitAlarms(cases, () => true) },
     figures: figuresOf(cases, ruled, chances, from),
   };
 }
 
 /** Learns the screen's layer and writes it beside the screen; gives the path. */
 export function trainScreen(knows: (word: string) => boolean, tell: (line: string) => void): string {
-  const { models, figures } = learnScreen(knows);
+  const { alarm, figures } = learnScreen(knows);
   for (const { set, writer, by, found, of, wrong, others } of figures)
     tell(
       `${set}, writer ${writer} left out, ${by}: found ${found} of ${of}, wrongly ${wrong} of ${others}\n`,
     );
-  const path = join(dirname(weightsPath('screen')), '../../safety/weights/screen.json');
+  const path = weightsPath('screen', 'safety');
   const header = {
     version: 1,
     data: 'fixtures/sets/screen: alarm, moderation and personal, open halves; alarm-practice',
@@ -139,6 +128,6 @@ export function trainScreen(knows: (word: string) => boolean, tell: (line: strin
     date: '2026',
     figures: {},
   };
-  writeWeights(path, header, models);
+  writeWeights(path, header, { alarm });
   return path;
 }

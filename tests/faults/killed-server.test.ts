@@ -29,7 +29,7 @@ interface Pressed {
   readonly text: string;
 }
 
-const kills = 20;
+const kills = 12;
 /** Servers side by side, each with a folder of its own, since a start mostly waits. */
 const servers = 2;
 

@@ -87,7 +87,7 @@ async function alsoWaiting(asked: Asked): Promise<readonly Block[]> {
           prose(staff('check why')),
           ...check.flatMap(({ post, text, nickname, why, level }) => [
             quotation(text, nickname),
-            ...choices(staff(`check ${why}`, { level: level ?? '?' }), [
+            ...choices(staff(`check ${why}`, { level: level ?? 'not given' }), [
               choice(staff('look closer'), look('post', { post })),
             ]),
           ]),

@@ -1,4 +1,4 @@
-import type { Learned } from '../../safety/learned.js';
+import type { Concern, Learned } from '../../safety/learned.js';
 import { fitLogistic } from './fit-logistic.js';
 import { packRows } from './rows.js';
 import type { ScreenCase } from './screen-cases.js';
@@ -10,12 +10,13 @@ const ridge = 1.5;
 /** Weights nearer to 0 change no answer and are left out. */
 const least = 0.03;
 
-/** Fits the model of alarms to the posts that `use` takes; the threshold is chosen elsewhere. */
-export function fitAlarms(
+/** Fits one concern's model to the posts that `use` takes; the threshold is chosen elsewhere. */
+export function fitConcern(
   cases: readonly ScreenCase[],
+  concern: Concern,
   use: (one: ScreenCase) => boolean,
 ): Omit<Learned, 'from'> {
-  const used = cases.filter(use);
+  const used = cases.filter((one) => one.labels[concern] !== null && use(one));
   const columns = columnsOf(used);
   const rows = packRows(
     used.map(({ features }) => [
@@ -29,7 +30,7 @@ export function fitAlarms(
   );
   const weights = fitLogistic({
     rows,
-    labels: used.map(({ alarm }) => (alarm ? 1 : 0)),
+    labels: used.map((one) => (one.labels[concern] === true ? 1 : 0)),
     ridge,
     free: new Set([0]),
     rounds: 60,
@@ -57,9 +58,11 @@ export function chanceBy({ bias, weights }: Omit<Learned, 'from'>, features: rea
 }
 
 /** Each post's probability by a model that never saw a post of its writer. */
-export function chancesLeftOut(cases: readonly ScreenCase[]): readonly number[] {
+export function chancesLeftOut(cases: readonly ScreenCase[], concern: Concern): readonly number[] {
   const writers = [...new Set(cases.map(({ writer }) => writer))];
-  const models = new Map(writers.map((writer) => [writer, fitAlarms(cases, (one) => one.writer !== writer)]));
+  const models = new Map(
+    writers.map((writer) => [writer, fitConcern(cases, concern, (one) => one.writer !== writer)]),
+  );
   return cases.map((one) => {
     const model = models.get(one.writer);
     return model === undefined ? 0 : chanceBy(model, one.features);

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import type { Concern } from '../../safety/learned.js';
 import { screenFeatures } from '../../safety/screen.js';
 
 /** A labelled post of an open set, as the screen's learned layer is fitted to it. */
@@ -10,8 +11,9 @@ export interface ScreenCase {
   readonly passage: string | null;
   readonly names: readonly string[];
   readonly hold: boolean;
-  readonly alarm: boolean;
   readonly features: readonly string[];
+  /** Whether the post is of a concern; null where its label doesn't say. */
+  readonly labels: Readonly<Record<Concern, boolean | null>>;
 }
 
 interface Row {
@@ -46,8 +48,12 @@ export function readScreenCases(knows: (word: string) => boolean): readonly Scre
         passage,
         names,
         hold,
-        alarm,
         features: features({ text, names, ...(passage === null ? {} : { passage }) }).map(({ name }) => name),
+        labels: {
+          alarm,
+          hurtful: set === 'moderation-open' ? hold : hold ? null : false,
+          personal: set === 'personal-open' ? hold : hold ? null : false,
+        },
       })),
   );
 }

@@ -69,7 +69,13 @@ export function openHouse(deps: HouseDeps): OpenHouse {
   const now = (): number => clock.now();
   const doors = openDoors(store, deps.key, now);
   const keys = openSecondKeys(store, deps.key, now);
-  const slips = openSlips({ doors, classes, baseUrl: deps.baseUrl, now });
+  const slips = openSlips({
+    doors,
+    classes,
+    baseUrl: deps.baseUrl,
+    now,
+    tell: (classId, telling) => tellBeside(tools, classId, telling, clock.now()),
+  });
   const watchers = new Set<(classId: ClassId, done: Done) => void>();
   const tools: HandleTools = {
     store,

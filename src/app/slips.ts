@@ -1,13 +1,17 @@
+import { createHash } from 'node:crypto';
 import type { House, Reply, Who } from '../../shared/channel.js';
 import { Fault } from '../../shared/fault.js';
-import { asId, type GroupId, type PersonId } from '../../shared/ids.js';
+import { asId, type ClassId, type GroupId, type PersonId } from '../../shared/ids.js';
 import type { Block, Message } from '../../shared/messages.js';
+import { namedAdults } from '../../shared/roles.js';
 import { wordsOf } from '../../shared/said.js';
 import type { CommandAction } from '../../shared/slash-command.js';
+import type { Telling } from '../../shared/tellings.js';
 import type { Instant } from '../../shared/time.js';
 import { fill } from '../coaching/catalogue.js';
 import { doorWords } from '../coaching/door-words.js';
 import { pupilsOf } from '../practice/lookup.js';
+import type { Person } from '../practice/state.js';
 import type { Classes } from './classes.js';
 import { whenWords } from './calendar.js';
 import type { Doors } from './doors.js';
@@ -18,6 +22,8 @@ export interface SlipsDeps {
   readonly classes: Classes;
   readonly baseUrl: () => string;
   readonly now: () => Instant;
+  /** Says something that no event says. */
+  readonly tell: (classId: ClassId, telling: Telling) => Promise<void>;
 }
 
 type Slot = Readonly<Record<string, string>>;
@@ -30,8 +36,22 @@ const code = (link: string): Block => ({
   picture: { kind: 'code', alternative: say('slip picture'), data: link },
 });
 
+const nameOf = (person: Person | undefined): string =>
+  (person ? wordsOf(person.nickname) : null) ?? say('somebody');
+
+/** A note to staff under a key of its own; the secret goes into it as a hash alone. */
+function linkMade(who: string, by: string, secret: string): Telling {
+  const text = say('link made', { who, by });
+  const key = `link/${createHash('sha256').update(secret).digest('hex').slice(0, 16)}`;
+  return {
+    do: 'say',
+    key,
+    message: { audience: { to: 'staff', group: null }, summary: text, blocks: [prose(text)] },
+  };
+}
+
 /** Makes slips and links, shows each once, and revokes them; who may is settled before. */
-export function openSlips({ doors, classes, baseUrl, now }: SlipsDeps): {
+export function openSlips({ doors, classes, baseUrl, now, tell }: SlipsDeps): {
   readonly makeSlip: House['makeSlip'];
   readonly door: (
     who: Who,
@@ -39,8 +59,9 @@ export function openSlips({ doors, classes, baseUrl, now }: SlipsDeps): {
     fields: Readonly<Record<string, string | undefined>>,
   ) => Promise<Reply>;
 } {
-  const makeSlip: House['makeSlip'] = async ({ classId }, id) => {
-    const person = (await classes.load(classId)).people[id];
+  const makeSlip: House['makeSlip'] = async ({ classId, person: by }, id) => {
+    const { people } = await classes.load(classId);
+    const person = people[id];
     if (!person || person.removed) {
       throw new Fault(
         'not found',
@@ -49,6 +70,9 @@ export function openSlips({ doors, classes, baseUrl, now }: SlipsDeps): {
       );
     }
     const { secret, until } = await doors.makeSlip(classId, id, person.role !== 'pupil');
+    // Whoever has this link is a named adult from then on, so nobody makes one unseen.
+    if (by !== id && namedAdults.some((role) => role === person.role))
+      await tell(classId, linkMade(nameOf(person), nameOf(people[by]), secret));
     return { secret, until, link: `${baseUrl()}/in/${secret}` };
   };
 

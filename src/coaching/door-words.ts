@@ -30,6 +30,11 @@ export const doorWords = catalogue({
   'passphrase after code': staff('plain words', 'Write the code of your link, a comma and your passphrase.'),
   'passphrase first': staff('plain words', 'Come in on the page first and set your passphrase.'),
 
+  'link made': staff(
+    'plain words',
+    'A new link for {who}, who is called when a post is worrying, was made by {by}. The old one no longer works. Was that agreed? If not, talk to each other and make another.',
+  ),
+  somebody: staff('plain words', 'somebody'),
   'slips revoked': staff('plain words', 'The slips no longer open anything.'),
   'slip new': staff('plain words', 'A new slip. It is shown this once.'),
   'slip title': staff('plain words', 'A new slip'),

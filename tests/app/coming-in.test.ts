@@ -335,3 +335,18 @@ describe('A place of their own', () => {
     expect((await house.bindPlace(await who('Wren'), 'slack', 't', 'x', staff)).done).toBe(false);
   });
 });
+
+describe('A link of a named adult', () => {
+  it('that somebody else makes is told to staff, without its secret; one’s own is not', async () => {
+    await move({ type: 'add-person', nickname: 'Owl', role: 'safeguarding lead' });
+    const staff = { to: 'staff', group: null } as const;
+    const heron = await who('Heron');
+    const owl = await who('Owl');
+    const { secret } = await house.makeSlip(heron, owl.person);
+    await house.makeSlip(owl, owl.person);
+    await house.makeSlip(heron, (await who('Wren')).person);
+    const said = (await store.shown(classId, staff)).map(({ message }) => message.summary);
+    expect(said).toEqual([expect.stringMatching(/^A new link for Owl, .* was made by Heron\./u)]);
+    expect(JSON.stringify(await store.shown(classId, staff))).not.toContain(secret);
+  });
+});

@@ -37,6 +37,11 @@ function OneChoice({ choice, context }: { readonly choice: Choice; readonly cont
   );
 }
 
+/** The one next thing first. */
+function inOrder(choices: readonly Choice[]): readonly Choice[] {
+  return choices.toSorted((a, b) => Number(b.main ?? false) - Number(a.main ?? false));
+}
+
 /** Things to press: a link for a look, a small form of its own for a move, so that each works without script. */
 export function Choices({
   block,
@@ -48,7 +53,7 @@ export function Choices({
   const id = context.newName();
   const list = (
     <ul class="choices" {...(block.prompt === null ? {} : { 'aria-labelledby': id })}>
-      {block.choices.map((choice) => (
+      {inOrder(block.choices).map((choice) => (
         <li class={choice.main && context.mains ? 'choices-main' : undefined}>
           <OneChoice choice={choice} context={context} />
         </li>

@@ -3,6 +3,7 @@ import { lookAtPath } from '../../../src/channels/room/paths.js';
 import { openContext } from '../../../src/channels/room/render/context.js';
 import { FormView } from '../../../src/channels/room/render/form.js';
 import { MessageView } from '../../../src/channels/room/render/message.js';
+import { written } from '../../../src/channels/room/render/written.js';
 import { rendererContract, type Pressable } from '../../contracts/channel-contract.js';
 
 const context = () => openContext('r', { token: 't', back: '/', kept: null, scribe: false, headings: 2 });
@@ -115,9 +116,8 @@ function breaches(html: string): readonly string[] {
 }
 
 rendererContract('The room', {
-  render: (message: Message) => [(<MessageView message={message} context={context()} />).toString()],
-  open: (form: Extract<Block, { type: 'form' }>) =>
-    (<FormView block={form} context={context()} />).toString(),
+  render: (message: Message) => [written(<MessageView message={message} context={context()} />)],
+  open: (form: Extract<Block, { type: 'form' }>) => written(<FormView block={form} context={context()} />),
   seen: (payload) => seen(String(payload)),
   pressables: (payload) => pressables(String(payload)),
   live: (payload) => live(String(payload)),

@@ -9,18 +9,23 @@ import type { OutboxRecord, Tables } from './tables.js';
 
 const placeOf = ({ channel, tenant, room }: Place): Place => ({ channel, tenant, room });
 
-/** The platform's id of the newest message of the same key that was sent to the same place. */
-async function platformIdBefore(db: Kysely<Tables>, row: OutboxRecord): Promise<string | null> {
-  const before = await db
+/** The platform's ids of what was sent to the same place before a row. */
+function sentBefore(db: Kysely<Tables>, row: OutboxRecord) {
+  return db
     .selectFrom('outbox')
     .select('platform_id')
     .where('class_id', '=', row.class_id)
-    .where('message_key', '=', row.message_key)
     .where('channel', '=', row.channel)
     .where('tenant', '=', row.tenant)
     .where('room', '=', row.room)
     .where('seq', '<', row.seq)
-    .where('platform_id', 'is not', null)
+    .where('platform_id', 'is not', null);
+}
+
+/** The platform's id of the newest message of the same key that was sent to the same place. */
+async function platformIdBefore(db: Kysely<Tables>, row: OutboxRecord): Promise<string | null> {
+  const before = await sentBefore(db, row)
+    .where('message_key', '=', row.message_key)
     .orderBy('seq', 'desc')
     .limit(1)
     .executeTakeFirst();
@@ -30,16 +35,8 @@ async function platformIdBefore(db: Kysely<Tables>, row: OutboxRecord): Promise<
 /** The platform's id of the first message of the same practice that was sent to the same place. */
 async function openingOf(db: Kysely<Tables>, row: OutboxRecord): Promise<string | null> {
   if (row.practice === null) return null;
-  const first = await db
-    .selectFrom('outbox')
-    .select('platform_id')
-    .where('class_id', '=', row.class_id)
+  const first = await sentBefore(db, row)
     .where('practice', '=', row.practice)
-    .where('channel', '=', row.channel)
-    .where('tenant', '=', row.tenant)
-    .where('room', '=', row.room)
-    .where('seq', '<', row.seq)
-    .where('platform_id', 'is not', null)
     .orderBy('seq')
     .limit(1)
     .executeTakeFirst();

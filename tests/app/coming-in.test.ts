@@ -2,15 +2,12 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Who } from '../../shared/channel.js';
 import type { ClassId, PersonId } from '../../shared/ids.js';
 import type { Move } from '../../shared/moves.js';
-import { calendar } from '../../src/app/calendar.js';
 import { doorLimits } from '../../src/app/doors.js';
 import { foundClass, mustMove, personNamed } from '../../src/app/founding.js';
-import { openHouse, type OpenHouse } from '../../src/app/house.js';
-import { silentLog } from '../../src/app/log.js';
+import type { OpenHouse } from '../../src/app/house.js';
 import { tryLimits } from '../../src/practice/second-key.js';
-import { memoryStore } from '../../src/store/memory-store.js';
 import type { Store } from '../../src/store/store.js';
-import { fakeJudges } from '../support/fake-judges.js';
+import { openBareHouse } from '../support/bare-house.js';
 import { readyMoves } from '../support/ready-moves.js';
 
 let store: Store;
@@ -21,17 +18,7 @@ let now: number;
 
 beforeEach(async () => {
   now = Date.parse('2026-11-25T09:00:00Z');
-  store = await memoryStore({ now: () => now });
-  house = openHouse({
-    store,
-    judges: fakeJudges,
-    calendar,
-    clock: { now: () => now },
-    log: silentLog,
-    key: 'a key of at least thirty-two letters',
-    baseUrl: () => 'http://127.0.0.1',
-    seed: () => 7,
-  });
+  ({ store, house } = await openBareHouse(() => now));
   ({ classId, tutor } = await foundClass(house, { name: 'Reeds', zone: 'UTC', nickname: 'Plover' }));
   await move(
     { type: 'add-person', nickname: 'Wren', role: 'pupil' },

@@ -7,13 +7,10 @@ import { mayMove, moveShapes, type MoveName } from '../../shared/moves.js';
 import type { CommandAction } from '../../shared/slash-command.js';
 import { namedAdults, roles, type Role } from '../../shared/roles.js';
 import type { FieldShape, Shape } from '../../shared/shape.js';
-import { calendar } from '../../src/app/calendar.js';
 import { foundClass, mustMove } from '../../src/app/founding.js';
-import { openHouse, type OpenHouse } from '../../src/app/house.js';
-import { silentLog } from '../../src/app/log.js';
-import { memoryStore } from '../../src/store/memory-store.js';
+import type { OpenHouse } from '../../src/app/house.js';
 import type { Store } from '../../src/store/store.js';
-import { fakeJudges } from '../support/fake-judges.js';
+import { openBareHouse } from '../support/bare-house.js';
 
 /** A value that a field's shape takes; ids point at nothing that is there. */
 function sample(shape: FieldShape): string {
@@ -45,17 +42,7 @@ describe('Who may do what', () => {
 
   beforeAll(async () => {
     const now = Date.parse('2026-11-25T09:00:00Z');
-    store = await memoryStore({ now: () => now });
-    house = openHouse({
-      store,
-      judges: fakeJudges,
-      calendar,
-      clock: { now: () => now },
-      log: silentLog,
-      key: 'a key of at least thirty-two letters',
-      baseUrl: () => 'http://127.0.0.1',
-      seed: () => 7,
-    });
+    ({ store, house } = await openBareHouse(() => now));
     const founded = await foundClass(house, { name: 'Who', zone: 'UTC', nickname: 'Plover' });
     classId = founded.classId;
     const state = await mustMove(

@@ -30,3 +30,6 @@ export const deferAfter = 1500;
 
 /** The least age that Discord asks for in its terms; some countries ask for more. */
 export const minimumAge = 13;
+
+/** How many interactions are answered at the same time; a class of thirty presses far less, and each takes memory. */
+export const mostInFlight = 200;

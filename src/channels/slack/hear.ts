@@ -6,7 +6,7 @@ import { onCommand } from './desk/on-command.js';
 import { onBusyPress, onPress } from './desk/on-press.js';
 import { onSubmit } from './desk/on-submit.js';
 import { privateWords } from './desk/answers.js';
-import type { Bounded } from './in-flight.js';
+import type { Bounded } from '../../../shared/in-flight.js';
 import type { Workspaces } from './install/workspaces.js';
 import type { SlackOptions } from './options.js';
 import type { GuestReceiver } from './receiver.js';

@@ -3,7 +3,7 @@ import { checkSlack } from './check/check.js';
 import { openSending } from './deliver.js';
 import type { Desk } from './desk/desk.js';
 import { hear, type Ears } from './hear.js';
-import { openInFlight } from './in-flight.js';
+import { openInFlight } from '../../../shared/in-flight.js';
 import { installGuests } from './install/install.js';
 import { openWorkspaces } from './install/workspaces.js';
 import { checkOptions, mostInFlight, type SlackOptions } from './options.js';
